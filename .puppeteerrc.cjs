@@ -1,0 +1,2 @@
+// The setup script decides where a browser comes from; an install must never stall on a download.
+module.exports = { skipDownload: true }

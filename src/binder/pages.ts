@@ -1,0 +1,176 @@
+import type { Block, CautionBlock, QrSpec, State, Value } from './blocks.ts'
+
+/** The page behind a scanned code. The order of the fields is the order on the page. */
+export interface BoxPage {
+  readonly kind: 'live'
+  readonly tag: string
+  readonly language: string
+  readonly site: { readonly id: string; readonly title: string }
+  readonly box: string
+  /** One line of hazard that stands first on roads, roofs and reclaimed water; absent elsewhere. */
+  readonly hazardLine?: string
+  readonly rightBox: {
+    readonly serves: string
+    readonly where: Value
+    readonly ties: readonly string[]
+    readonly photo?: { readonly file: string; readonly alt: string }
+  }
+  readonly stopTheWater: readonly { readonly title: string; readonly steps: readonly string[] }[]
+  /** At most three, worst first, one sentence each. */
+  readonly hazards: readonly { readonly signal: string; readonly text: string; readonly instead: string }[]
+  readonly wiredHere: readonly StationRow[]
+  readonly batteries: readonly BatteryRow[]
+  readonly today: readonly ControllerToday[]
+  readonly known: {
+    readonly lastVisit: string
+    readonly items: readonly string[]
+    readonly readings: readonly string[]
+  }
+  readonly tell: readonly {
+    readonly role: string
+    readonly name: string
+    readonly phone?: string
+    readonly quote: string
+  }[]
+  readonly trust: {
+    readonly dataDate: string
+    readonly revision: string
+    readonly printed: string
+    readonly tag: string
+  }
+  readonly programs: readonly Extract<Block, { kind: 'program-card' }>[]
+  readonly cautions: readonly CautionBlock[]
+  /** Handed to the page's script as JSON; the page reads well without it. */
+  readonly script: BoxPageScript
+}
+
+export interface StationRow {
+  readonly station: string
+  readonly zone: string
+  readonly waters: string
+  readonly wire: string
+  readonly wireColour: Value
+  readonly valveSize: Value
+  readonly valveBox: string
+  readonly normalFlow: Value
+  readonly coil: Value
+  /** What a meter should read across the pair at the controller and across the coil at the valve. */
+  readonly loopReading: Value
+  readonly coilReading: Value
+  readonly baseline: Value
+}
+
+export interface BatteryRow {
+  readonly controller: string
+  readonly kind: string
+  readonly fitted: Value
+  readonly due: Value
+  readonly state: State
+  readonly word: string
+}
+
+export interface ControllerToday {
+  readonly controller: string
+  /** What holds on the day the page was made; the script puts the day it is read in its place. */
+  readonly asOf: string
+  readonly lines: readonly string[]
+  readonly months: readonly { readonly label: string; readonly percent: string; readonly minutes: string }[]
+  readonly rules: readonly string[]
+}
+
+/** Data for the script only: plain numbers and words it cannot know. */
+export interface BoxPageScript {
+  readonly batteries: readonly { readonly controller: string; readonly due?: string }[]
+  readonly words: Readonly<Record<string, string>>
+  readonly controllers: readonly unknown[]
+}
+
+/** A tag that no longer stands for a box still answers. */
+export interface GonePage {
+  readonly kind: 'gone'
+  readonly tag: string
+  readonly language: string
+  readonly title: string
+  readonly text: string
+  readonly now?: { readonly tag: string; readonly href: string }
+}
+
+/** One lid label; two fit beside each other on a sheet. */
+export interface Label {
+  readonly tag: string
+  readonly site: string
+  readonly box: string
+  readonly hazardLine?: string
+  readonly shutOff: string
+  readonly stations: readonly { readonly station: string; readonly waters: string }[]
+  readonly battery: string
+  readonly coil: string
+  readonly url: string
+  readonly qr: QrSpec
+  readonly foot: string
+}
+
+export interface LabelSheet {
+  readonly site: string
+  readonly language: string
+  readonly paper: 'A4' | 'Letter'
+  readonly title: string
+  readonly lead: readonly string[]
+  readonly labels: readonly Label[]
+}
+
+export interface SitePage {
+  readonly site: string
+  readonly language: string
+  readonly title: string
+  readonly facts: readonly { readonly label: string; readonly value: Value }[]
+  readonly links: readonly { readonly label: string; readonly href: string; readonly note: string }[]
+  readonly boxes: readonly {
+    readonly box: string
+    readonly tag: string
+    readonly href?: string
+    readonly where: string
+    readonly serves: string
+  }[]
+  readonly batteries: readonly BatteryRow[]
+  readonly findings: readonly Extract<Block, { kind: 'finding' }>[]
+  readonly counts: { readonly error: number; readonly warning: number; readonly note: number }
+  readonly foot: string
+}
+
+export interface FleetPage {
+  readonly language: string
+  readonly title: string
+  readonly asOf: string
+  readonly totals: readonly { readonly label: string; readonly value: string }[]
+  readonly sites: readonly {
+    readonly id: string
+    readonly title: string
+    readonly href: string
+    readonly place: string
+    readonly boxes: number
+    readonly stations: number
+    readonly nextDue: Value
+    readonly counts: { readonly error: number; readonly warning: number; readonly note: number }
+    readonly problem?: string
+  }[]
+  readonly due: readonly {
+    readonly date: Value
+    readonly site: string
+    readonly subject: string
+    readonly what: string
+    readonly href: string
+  }[]
+  readonly foot: string
+}
+
+/** Where a tag is typed by hand. */
+export interface TagEntryPage {
+  readonly language: string
+  readonly title: string
+  readonly lead: string
+  readonly label: string
+  readonly button: string
+  readonly help: string
+  readonly tags: readonly string[]
+}

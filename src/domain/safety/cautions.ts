@@ -1,0 +1,2 @@
+/** Replaced by the full register. */
+export type CautionId = string

@@ -1,0 +1,369 @@
+import type { At } from '../diagnostics/finding.ts'
+import type { Interval, IsoDate, Month, MonthDay } from '../units/date.ts'
+import type { ClockMinutes, Window } from '../units/clock.ts'
+import type { Quantity } from '../units/quantity.ts'
+import type { UnitSystem } from '../units/show.ts'
+import type { WireSize } from '../units/wire-size.ts'
+import type { DayRule, RunTime } from '../domain/schedule/program.ts'
+
+/** Every record knows where it was written; `[...record.at.path, 'key']` is the place of one of its values. */
+export interface Recorded {
+  readonly at: At
+}
+
+export const PAPERS = ['A4', 'Letter'] as const
+export type Paper = (typeof PAPERS)[number]
+export const SITE_STATUSES = ['planned', 'in-service', 'out-of-service', 'closed-out', 'removed'] as const
+export type SiteStatus = (typeof SITE_STATUSES)[number]
+export const PLACES = [
+  'roundabout',
+  'median',
+  'verge',
+  'planter',
+  'roof',
+  'nursery',
+  'glasshouse',
+  'park',
+  'slope',
+  'temporary',
+  'other'
+] as const
+export type SitePlace = (typeof PLACES)[number]
+
+export interface Site extends Recorded {
+  /** Folder name. */
+  readonly id: string
+  readonly title: string
+  readonly units: UnitSystem
+  readonly paper: Paper
+  readonly status: SiteStatus
+  readonly place: SitePlace
+  readonly revision?: string
+  readonly location?: SiteLocation
+  readonly contacts: readonly Contact[]
+  /** The watering season; without one the controllers run all year. */
+  readonly season?: Season
+  readonly climate?: Climate
+  readonly supplies: readonly Supply[]
+  readonly wateringRules: readonly WateringRule[]
+  readonly workRules: WorkRules
+  readonly boxes: readonly Box[]
+  readonly controllers: readonly Controller[]
+  readonly stations: readonly Station[]
+  readonly sensors: readonly Sensor[]
+  readonly warranties: readonly Warranty[]
+  readonly visits: readonly Visit[]
+  /** Words under `private:` keys and contact details not marked public: never in public output. */
+  readonly privateWords: readonly PrivateWord[]
+  readonly prose: readonly ProseSection[]
+  readonly company?: Company
+}
+
+export interface SiteLocation extends Recorded {
+  readonly latitude?: number
+  readonly longitude?: number
+  readonly elevation?: Quantity<'length'>
+  /** IANA name, "Europe/London". */
+  readonly timeZone?: string
+  readonly address?: string
+  /** ISO 3166 two-letter code; the cautions name the codes of that country where they know them. */
+  readonly country?: string
+}
+
+export interface Season extends Recorded {
+  readonly from: MonthDay
+  readonly to: MonthDay
+}
+
+export interface Climate extends Recorded {
+  readonly referenceEt?: Readonly<Partial<Record<Month, Quantity<'length'>>>>
+  readonly effectiveRain?: string
+  readonly name?: string
+}
+
+export interface Contact extends Recorded {
+  readonly role: string
+  readonly name?: string
+  readonly company?: string
+  readonly phone?: string
+  readonly email?: string
+  readonly licence?: string
+  readonly public: boolean
+}
+
+export interface Supply extends Recorded {
+  readonly id: string
+  readonly kind: string
+  readonly shutOff?: string
+  readonly limit?: Quantity<'flow'>
+  readonly staticPressure?: Quantity<'pressure'>
+  readonly meter?: string
+  readonly backflow?: Backflow
+}
+
+export interface Backflow extends Recorded {
+  readonly kind: string
+  readonly serial?: string
+  readonly tested?: IsoDate
+  readonly tester?: string
+  readonly interval?: Interval
+  /** Why none is fitted, where `kind` is "not fitted". */
+  readonly reason?: string
+}
+
+export interface WateringRule extends Recorded {
+  readonly authority?: string
+  readonly windows: readonly Window[]
+  readonly days?: DayRule
+  readonly note?: string
+}
+
+export interface WorkRules extends Recorded {
+  readonly road: boolean
+  readonly laneClosure?: Window
+  readonly trafficControlPlan?: string
+  readonly roofEdge?: Quantity<'length'>
+  readonly parapet?: Quantity<'length'>
+  readonly note?: string
+}
+
+export interface Box extends Recorded {
+  readonly id: string
+  readonly tag?: string
+  readonly where?: string
+  readonly ties: readonly string[]
+  readonly loadRating?: string
+  readonly photos: readonly Photo[]
+  readonly status?: string
+  readonly hazards: readonly string[]
+}
+
+export interface Photo extends Recorded {
+  readonly file: string
+  readonly caption?: string
+}
+
+export interface Controller extends Recorded {
+  readonly id: string
+  readonly box?: string
+  readonly where?: string
+  /** Path as written, "_shared/sheets/four-station-in-box.md". */
+  readonly sheetPath?: string
+  readonly sheet?: ProductSheet
+  readonly serial?: string
+  readonly battery?: Battery
+  readonly power: 'battery' | 'solar' | 'adapter'
+  readonly clock?: ControllerClock
+  readonly programs: readonly Program[]
+  readonly delayBetweenStations?: Quantity<'duration'>
+  readonly masterValve?: Valve & { readonly wire: readonly WireSegment[] }
+  readonly pumpStart?: boolean
+  readonly supply?: string
+  readonly outOfService?: string
+}
+
+export interface Battery extends Recorded {
+  readonly kind: string
+  readonly count: number
+  readonly fitted?: IsoDate
+  readonly interval?: Interval
+  /** Use-by date printed on the cells. */
+  readonly dateCode?: IsoDate
+}
+
+export interface ControllerClock extends Recorded {
+  readonly daylightSaving: 'by itself' | 'moved by hand' | 'not followed'
+  readonly movedBy?: string
+}
+
+export interface Program extends Recorded {
+  readonly id: string
+  readonly name?: string
+  readonly days: DayRule
+  readonly starts: readonly ClockMinutes[]
+  /** In the order the controller runs them, by station number. */
+  readonly stations: readonly ProgramStation[]
+  /** Twelve fractions, January first; absent means 100 % all year. */
+  readonly monthlyPercent?: readonly number[]
+  readonly from?: IsoDate
+  readonly to?: IsoDate
+}
+
+export interface ProgramStation extends Recorded {
+  readonly number: number
+  readonly runTime: RunTime
+}
+
+/** What the product sheet of a controller states, as submitted. */
+export interface ProductSheet extends Recorded {
+  readonly path: string
+  readonly title: string
+  readonly mounting?: string
+  readonly stations?: number
+  readonly programs?: number
+  readonly startsPerProgram?: number
+  readonly runTimeLeast?: Quantity<'duration'>
+  readonly runTimeMost?: Quantity<'duration'>
+  readonly runTimeStep?: Quantity<'duration'>
+  readonly pulseVolts?: Quantity<'voltage'>
+  readonly loopLimit?: Quantity<'resistance'>
+  readonly lengthLimits: readonly LengthLimit[]
+  readonly battery?: {
+    readonly kind?: string
+    readonly count?: number
+    readonly interval?: Interval
+    readonly pulses?: number
+  }
+  readonly ingress?: string
+  readonly prose: string
+}
+
+export interface LengthLimit extends Recorded {
+  /** Absent: the cap holds whatever the size. */
+  readonly size?: WireSize
+  readonly length: Quantity<'length'>
+}
+
+export interface Station extends Recorded {
+  /** "K1/3". */
+  readonly id: string
+  readonly controller: string
+  readonly number: number
+  /** The writer's name for what it waters, "Z3"; the id where none is given. */
+  readonly zone: string
+  readonly waters?: string
+  /** More than one where coils are wired in parallel to one output. */
+  readonly valves: readonly Valve[]
+  readonly wire: readonly WireSegment[]
+  readonly splices: readonly Splice[]
+  readonly devices?: Devices
+  readonly area?: Quantity<'area'>
+  readonly plants?: Plants
+  readonly soil?: Soil
+  readonly slope?: string
+  readonly readings: readonly Reading[]
+  readonly outOfService?: string
+}
+
+export const COIL_KINDS = ['DC latching 2-wire', 'DC latching 3-wire', '24 V AC', 'not known'] as const
+export type CoilKind = (typeof COIL_KINDS)[number]
+
+export interface Valve extends Recorded {
+  readonly box?: string
+  readonly size?: string
+  readonly coil?: CoilKind
+  readonly coilResistance?: Quantity<'resistance'>
+  readonly lowestVolts?: Quantity<'voltage'>
+  readonly normalFlow?: Quantity<'flow'>
+  readonly minimumFlow?: Quantity<'flow'>
+  readonly normalPressure?: Quantity<'pressure'>
+  readonly byHand?: string
+}
+
+export interface WireSegment extends Recorded {
+  readonly size: WireSize
+  readonly length: Quantity<'length'>
+  /** Size of the way back where a shared common of another size is used; absent means the same as `size`. */
+  readonly common?: WireSize
+  readonly conductor: 'solid' | 'stranded'
+  readonly coating: 'plain' | 'tinned'
+  readonly colour?: string
+  readonly cover?: Quantity<'length'>
+  readonly under?: string
+}
+
+export interface Splice extends Recorded {
+  readonly box?: string
+  readonly where?: string
+  readonly kind?: string
+}
+
+export interface Devices extends Recorded {
+  readonly kind: string
+  readonly flow?: Quantity<'flow'>
+  readonly each?: Quantity<'flow'>
+  readonly count?: number
+}
+
+export interface Plants extends Recorded {
+  readonly factor?: number
+  readonly kind?: string
+}
+
+export interface Soil extends Recorded {
+  readonly texture?: string
+  readonly rootDepth?: Quantity<'length'>
+}
+
+export interface Reading extends Recorded {
+  readonly on: IsoDate
+  readonly coil?: Quantity<'resistance'>
+  readonly loop?: Quantity<'resistance'>
+  readonly temperature?: Quantity<'temperature'>
+  readonly by?: string
+}
+
+export interface Sensor extends Recorded {
+  readonly id: string
+  readonly kind: string
+  readonly controller?: string
+  readonly box?: string
+  readonly note?: string
+}
+
+export interface Warranty extends Recorded {
+  readonly item: string
+  readonly start?: IsoDate
+  readonly end?: IsoDate
+  readonly terms?: string
+  readonly contact?: string
+}
+
+export interface Visit extends Recorded {
+  readonly on: IsoDate
+  readonly by?: string
+  readonly reason?: string
+  readonly batteries: readonly VisitBattery[]
+  readonly readings: readonly VisitReading[]
+  readonly found: readonly string[]
+  readonly done: readonly string[]
+  readonly open: readonly string[]
+}
+
+export interface VisitBattery extends Recorded {
+  readonly controller: string
+  readonly fitted?: IsoDate
+  readonly kind?: string
+  readonly count?: number
+  readonly rest?: Quantity<'voltage'>
+  readonly underLoad?: Quantity<'voltage'>
+}
+
+export interface VisitReading extends Recorded {
+  readonly station?: string
+  readonly supply?: string
+  readonly coil?: Quantity<'resistance'>
+  readonly loop?: Quantity<'resistance'>
+  readonly meter?: Quantity<'volume'>
+  readonly flow?: Quantity<'flow'>
+  readonly pressure?: Quantity<'pressure'>
+}
+
+export interface PrivateWord extends Recorded {
+  /** The key it stood under: "keys". */
+  readonly label: string
+  readonly text: string
+}
+
+export interface ProseSection extends Recorded {
+  readonly heading: string
+  readonly markdown: string
+}
+
+export interface Company extends Recorded {
+  readonly name: string
+  readonly phone?: string
+  readonly email?: string
+  readonly address?: string
+  readonly licence?: string
+}

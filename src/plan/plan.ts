@@ -1,0 +1,111 @@
+import type { Maybe } from '../base/absent.ts'
+import type { CautionId } from '../domain/safety/cautions.ts'
+import type { IsoDate } from '../units/date.ts'
+import type { Quantity } from '../units/quantity.ts'
+import type { Run } from '../domain/schedule/program.ts'
+import type { WireSize } from '../units/wire-size.ts'
+
+/**
+ * Every derived number of a site on a day, computed once. Checks judge these and pages print these, so the two cannot disagree.
+ * Numbers are in the unit their name ends in.
+ */
+export interface Plan {
+  readonly on: IsoDate
+  readonly wires: ReadonlyMap<string, WirePlan>
+  readonly batteries: ReadonlyMap<string, BatteryPlan>
+  readonly schedules: ReadonlyMap<string, SchedulePlan>
+  readonly cautions: readonly CautionId[]
+  readonly covers: readonly CoverPlan[]
+  readonly backflows: ReadonlyMap<string, DuePlan>
+  /** Each calculation that was used, with its working, for the appendix. */
+  readonly workings: readonly Working[]
+}
+
+export interface Working {
+  readonly calculation: string
+  readonly subject: string
+  readonly steps: readonly string[]
+}
+
+/** One station's pair of wires. */
+export interface WirePlan {
+  readonly station: string
+  readonly lengthM: number
+  readonly loopOhm: Maybe<number>
+  /** Coil, or coils in parallel. */
+  readonly coilOhm: Maybe<number>
+  readonly coilVolt: Maybe<number>
+  readonly lowestVolt?: number
+  readonly pulseVolt?: number
+  /** The limits that the product sheet states, each with how far the run is from it. */
+  readonly limits: readonly WireLimit[]
+  /** The tightest, by the longest run it would allow at this size. */
+  readonly governing?: WireLimit
+  readonly longestM: Maybe<number>
+  /** The first size of the ladder that passes every limit. */
+  readonly passingSize: Maybe<WireSize>
+  readonly passingVolt?: number
+  readonly longestBySize: readonly { readonly size: WireSize; readonly longestM: number }[]
+  /** Expected at the controller's terminals: loop and coil together. */
+  readonly expectedOhm: Maybe<number>
+}
+
+export interface WireLimit {
+  readonly form: 'length' | 'loop' | 'voltage'
+  readonly passes: boolean
+  readonly longestM: number
+  /** As stated, in the unit it was stated in. */
+  readonly stated: Quantity
+  readonly size?: WireSize
+}
+
+export type BatteryState = 'ok' | 'due-soon' | 'overdue' | 'no-date' | 'none'
+
+export interface BatteryPlan {
+  readonly controller: string
+  readonly fitted?: IsoDate
+  readonly kind: string
+  readonly count: number
+  readonly dueOn: Maybe<IsoDate>
+  /** What set the date: the interval, the computed life, the date code. */
+  readonly because: string
+  readonly state: BatteryState
+  /** Positive when overdue. */
+  readonly daysOverdue?: number
+}
+
+export interface DuePlan {
+  readonly dueOn: Maybe<IsoDate>
+  readonly daysOverdue?: number
+}
+
+export interface SchedulePlan {
+  readonly controller: string
+  readonly year: number
+  /** The whole year of `year`, in order. */
+  readonly runs: readonly Run[]
+  readonly months: readonly StationMonths[]
+}
+
+/** What one station gets from one program, month by month: twelve entries each, January first. */
+export interface StationMonths {
+  readonly station: number
+  readonly program: string
+  /** Fraction. */
+  readonly percent: readonly number[]
+  /** Watering days in the month, by days in month × days a week / 7 where the rule goes by the week. */
+  readonly days: readonly number[]
+  /** Minutes of open valve on a watering day. */
+  readonly minutesPerDay: readonly number[]
+  readonly minutes: readonly number[]
+  /** Absent where no flow is stated. */
+  readonly volumeM3?: readonly number[]
+}
+
+export interface CoverPlan {
+  readonly station: string
+  readonly segment: number
+  readonly coverM: Maybe<number>
+  readonly leastM: number
+  readonly location: string
+}
