@@ -43,6 +43,17 @@ export const SOURCES = {
   'ohms-law': { title: "Ohm's law and the voltage divider", standing: 'published' },
   'product-sheet': { title: 'Product sheet as submitted for the site', standing: 'published' },
   'site-record': { title: 'The site file', standing: 'published' },
+  'nc-record-drawing': {
+    title: 'North Carolina Administrative Code, title 21, chapter 23, Irrigation Record Drawing',
+    part: '.0301',
+    year: '2016',
+    standing: 'published'
+  },
+  'ufgs-closeout': {
+    title: 'Unified Facilities Guide Specification, Closeout Submittals',
+    part: '1.3, warranty management',
+    standing: 'read in a copy'
+  },
   'common-practice': { title: 'Common practice', standing: 'common practice, no source' },
   'project-rule': { title: 'Rule of this project', standing: 'project rule' }
 } as const satisfies Record<string, Source>

@@ -1,0 +1,32 @@
+import type { SiteCheck } from '../check.ts'
+import { at } from '../at.ts'
+
+export const tagIssuedButGone: SiteCheck = {
+  card: {
+    code: 'tag/issued-but-gone',
+    severity: 'error',
+    looksAt: 'A live tag of the register that no box of its site carries any more.',
+    why: 'A label with that code is still under a lid somewhere, and whoever scans it has to be told what became of the box.',
+    sources: ['project-rule'],
+    fix: 'Put the tag back in the site file, or mark it moved, retired or replaced.',
+    worked: {
+      example: `boxes:
+  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+      instead: `title: Base site`
+    }
+  },
+  run: ({ site, fleet }, report) => {
+    const held = new Set(site.boxes.map(box => box.tag))
+    for (const entry of fleet.register) {
+      if (entry.site !== site.id || entry.state !== 'live' || held.has(entry.tag)) continue
+      const box = site.boxes.find(one => one.id === entry.box)
+      report({
+        subject: entry.box,
+        at: box ? at(box, 'tag') : at(site, 'boxes'),
+        message: `The register holds the live tag ${entry.tag} for ${entry.box}, and no box of this site carries it.`,
+        fix: `Put "tag: ${entry.tag}" back, or run: npx underlid tag ${site.id} --retire ${entry.tag}`,
+        values: { tag: entry.tag }
+      })
+    }
+  }
+}

@@ -1,0 +1,32 @@
+import { tagProblem } from '../../domain/tags/tag.ts'
+import type { SiteCheck } from '../check.ts'
+import { at } from '../at.ts'
+
+export const tagMalformed: SiteCheck = {
+  card: {
+    code: 'tag/malformed',
+    severity: 'error',
+    looksAt: 'A tag that is not seven characters of the tag alphabet, or whose last character does not check.',
+    why: 'A wrong tag prints a code that leads nowhere. The last character catches one wrong character or two that changed places.',
+    sources: ['project-rule'],
+    fix: 'Copy the tag from the label or from the register again; never make one up.',
+    worked: {
+      example: `boxes:
+  - { id: VB1, tag: 7KQ3F90, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+      instead: `boxes:
+  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
+    }
+  },
+  run: ({ site }, report) => {
+    for (const box of site.boxes) {
+      const problem = box.tag === undefined ? undefined : tagProblem(box.tag)
+      if (problem === undefined) continue
+      report({
+        subject: box.id,
+        at: at(box, 'tag'),
+        message: `${box.id}: the tag ${box.tag} ${problem}.`,
+        fix: 'Copy it from the label or from sites/tags.csv again, or remove it and run "npx underlid tag".'
+      })
+    }
+  }
+}

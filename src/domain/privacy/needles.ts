@@ -1,0 +1,38 @@
+/** A token with a digit in it and this long is taken for a code; shorter ones ("14") would be found everywhere. */
+const LEAST_CODE_LENGTH = 4
+/** A phrase this long is worth looking for as it stands. */
+const LEAST_PHRASE_LENGTH = 6
+
+/**
+ * What to look for so that a private text is found even where only part of it was copied: the whole, its parts between
+ * commas and semicolons, and every token that looks like a code. "depot locker 14, code 7719" gives
+ * "depot locker 14, code 7719", "depot locker 14", "code 7719", "7719". Lower case, single spaces.
+ */
+export function privateNeedles(text: string): readonly string[] {
+  const whole = plain(text)
+  const parts = whole.split(/[,;]\s*/u)
+  const codes = whole.split(/[\s,;:]+/u).filter(token => token.length >= LEAST_CODE_LENGTH && /\d/u.test(token))
+  const phrases = [whole, ...parts].filter(part => part.length >= LEAST_PHRASE_LENGTH)
+  return [...new Set([...phrases, ...codes])]
+}
+
+/** The first needle that stands in `text`, or undefined. Word borders count, so that 7719 is not found in 177190. */
+export function findNeedle(text: string, needles: readonly string[]): string | undefined {
+  const hay = plain(text)
+  return needles.find(needle => standsAlone(hay, needle))
+}
+
+export function plain(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[\s\u00a0\u2009\u202f]+/gu, ' ')
+    .trim()
+}
+
+function standsAlone(hay: string, needle: string): boolean {
+  for (let from = hay.indexOf(needle); from >= 0; from = hay.indexOf(needle, from + 1)) {
+    const [before, after] = [hay[from - 1] ?? ' ', hay[from + needle.length] ?? ' ']
+    if (!/[\p{L}\p{N}]/u.test(before) && !/[\p{L}\p{N}]/u.test(after)) return true
+  }
+  return false
+}
