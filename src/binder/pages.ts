@@ -1,3 +1,7 @@
+import type { DayRule, RunTime } from '../domain/schedule/program.ts'
+import type { IsoDate, MonthDay } from '../units/date.ts'
+import type { ClockMinutes } from '../units/clock.ts'
+import type { UnitSystem } from '../units/show.ts'
 import type { Block, CautionBlock, QrSpec, State, Value } from './blocks.ts'
 
 /** The page behind a scanned code. The order of the fields is the order on the page. */
@@ -82,7 +86,30 @@ export interface ControllerToday {
 export interface BoxPageScript {
   readonly batteries: readonly { readonly controller: string; readonly due?: string }[]
   readonly words: Readonly<Record<string, string>>
-  readonly controllers: readonly unknown[]
+  readonly controllers: readonly ScriptController[]
+}
+
+/**
+ * What the script needs to say what a controller does on the day the page is read. Fields carry the names of the model, so that
+ * a program can be copied field by field; nothing else of it (places in files) goes into a public page.
+ */
+export interface ScriptController {
+  readonly controller: string
+  /** 24-hour times with metric units, 12-hour with US units. */
+  readonly units: UnitSystem
+  readonly season?: { readonly from: MonthDay; readonly to: MonthDay }
+  readonly delayBetweenStationsS: number
+  readonly outOfService?: string
+  readonly programs: readonly {
+    readonly id: string
+    readonly days: DayRule
+    readonly starts: readonly ClockMinutes[]
+    readonly stations: readonly { readonly number: number; readonly waters: string; readonly runTime: RunTime }[]
+    /** Twelve fractions, January first; absent means 100 % all year. */
+    readonly monthlyPercent?: readonly number[]
+    readonly from?: IsoDate
+    readonly to?: IsoDate
+  }[]
 }
 
 /** A tag that no longer stands for a box still answers. */
