@@ -40,6 +40,61 @@ export const SOURCES = {
     year: '2023',
     standing: 'read in a copy'
   },
+  'iec-60086-2': {
+    title: 'IEC 60086-2 and ANSI C18.1M, primary batteries',
+    part: 'sizes and typical capacities',
+    standing: 'read in a copy'
+  },
+  'cell-specification': { title: 'Published specification of the cell, generic LR6 and LR20', standing: 'published' },
+  'discharge-tests': {
+    title: 'Discharge tests of retail 9 V batteries',
+    part: 'capacity at 100 mA, 500 mA and 1 A',
+    year: '2024',
+    standing: 'published'
+  },
+  'scte-77': {
+    title: 'ANSI/SCTE 77, underground enclosures',
+    part: 'tiers of design and test load',
+    standing: 'read in a copy'
+  },
+  'en-124': {
+    title: 'EN 124-1, gully tops and manhole tops',
+    part: 'classes A15 to F900 by place of installation',
+    year: '2015',
+    standing: 'read in a copy'
+  },
+  'aashto-h20': { title: 'AASHTO H-20 wheel load', part: '16,000 lb', standing: 'read in a copy' },
+  'iec-60529': {
+    title: 'IEC 60529, degrees of protection by enclosures (IP code)',
+    part: 'clause 6, second numeral',
+    standing: 'read in a copy'
+  },
+  'nema-250': { title: 'NEMA 250, enclosures', part: 'types 3R, 4, 4X, 6 and 6P', standing: 'read in a copy' },
+  'osha-1926-651': {
+    title: '29 CFR 1926.651, excavations, specific requirements',
+    part: '(c)(2), (g)(1), (j)(2)',
+    standing: 'read in a copy'
+  },
+  'osha-1926-652': {
+    title: '29 CFR 1926.652, requirements for protective systems',
+    part: '(a)(1)',
+    standing: 'read in a copy'
+  },
+  'upc-603-4-2': {
+    title: 'Uniform Plumbing Code',
+    part: '603.4.2, test at installation, repair or relocation and every year',
+    standing: 'read in a copy'
+  },
+  'iso-18004': {
+    title: 'ISO/IEC 18004, QR code symbology',
+    part: 'symbol size, capacity and quiet zone',
+    standing: 'read in a copy'
+  },
+  calendar: {
+    title: 'The Gregorian calendar',
+    part: 'a month later is clamped to the month’s end',
+    standing: 'project rule'
+  },
   'ohms-law': { title: "Ohm's law and the voltage divider", standing: 'published' },
   'product-sheet': { title: 'Product sheet as submitted for the site', standing: 'published' },
   'site-record': { title: 'The site file', standing: 'published' },
@@ -55,6 +110,7 @@ export const SOURCES = {
     standing: 'read in a copy'
   },
   'common-practice': { title: 'Common practice', standing: 'common practice, no source' },
+  'from-memory': { title: 'From memory', standing: 'from memory' },
   'project-rule': { title: 'Rule of this project', standing: 'project rule' }
 } as const satisfies Record<string, Source>
 
