@@ -99,6 +99,8 @@ export interface ScriptController {
   readonly units: UnitSystem
   readonly season?: { readonly from: MonthDay; readonly to: MonthDay }
   readonly delayBetweenStationsS: number
+  /** Step of run times at a monthly percent. */
+  readonly stepS: number
   readonly outOfService?: string
   readonly programs: readonly {
     readonly id: string
