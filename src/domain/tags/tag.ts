@@ -32,19 +32,3 @@ export function makeTag(draw: readonly number[]): string {
   if (draw.length !== TAG_LENGTH - 1 || check === undefined) throw new Error('a tag is made from six numbers, 0 to 30')
   return body + check
 }
-
-/** Why a text is no tag, to follow "the tag 7KQ3F90": undefined where it is one. */
-export function tagProblem(text: string): string | undefined {
-  if (isTag(text)) return undefined
-  if (text !== text.toUpperCase()) return 'has small letters; a tag is in capitals'
-  const stranger = [...text].find(character => !TAG_ALPHABET.includes(character))
-  if (stranger !== undefined) return `has the character "${stranger}", which no tag has`
-  if (text.length !== TAG_LENGTH) return `has ${text.length} characters; a tag has ${TAG_LENGTH}`
-  return 'does not check: one character is wrong, or two changed places'
-}
-
-/** A tag as typed by hand at the lid: small letters, spaces and dashes are taken out of the way. Undefined where it is still none. */
-export function readTag(typed: string): string | undefined {
-  const text = typed.replace(/[\s\u2010-\u2015-]+/gu, '').toUpperCase()
-  return isTag(text) ? text : undefined
-}

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { TAG_ALPHABET, isTag, makeTag, readTag, tagCheck, tagProblem } from '../../../src/domain/tags/tag.ts'
+import { TAG_ALPHABET, isTag, makeTag, tagCheck } from '../../../src/domain/tags/tag.ts'
+import { readTag, tagProblem } from '../../../src/domain/tags/tag-problem.ts'
 
 const draws = fc.array(fc.integer({ min: 0, max: 30 }), { minLength: 6, maxLength: 6 })
 const SAMPLE = [
@@ -80,13 +81,13 @@ describe('a tag', () => {
 })
 
 describe('what is wrong with a tag', () => {
-  it('is told in words that follow the tag', () => {
+  it('is told by kind', () => {
     expect(tagProblem('7KQ3F9X')).toBeUndefined()
-    expect(tagProblem('7kq3f9x')).toBe('has small letters; a tag is in capitals')
-    expect(tagProblem('7KQ3F0X')).toBe('has the character "0", which no tag has')
-    expect(tagProblem('7KQ-F9X')).toBe('has the character "-", which no tag has')
-    expect(tagProblem('7KQ3F9')).toBe('has 6 characters; a tag has 7')
-    expect(tagProblem('7KQ3F9Y')).toBe('does not check: one character is wrong, or two changed places')
+    expect(tagProblem('7kq3f9x')).toEqual({ kind: 'small-letters', perhaps: '7KQ3F9X' })
+    expect(tagProblem('7KQ3F0X')).toEqual({ kind: 'character', character: '0', perhaps: 'DQ' })
+    expect(tagProblem('7KQ-F9X')).toEqual({ kind: 'character', character: '-', perhaps: '' })
+    expect(tagProblem('7KQ3F9')).toEqual({ kind: 'length', length: 6 })
+    expect(tagProblem('7KQ3F9Y')).toEqual({ kind: 'check' })
   })
 
   it('is forgiven where a person types it with small letters, spaces or dashes', () => {
