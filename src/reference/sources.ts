@@ -73,11 +73,13 @@ export const SOURCES = {
   'osha-1926-651': {
     title: '29 CFR 1926.651, excavations, specific requirements',
     part: '(c)(2), (g)(1), (j)(2)',
+    year: '1989',
     standing: 'read in a copy'
   },
   'osha-1926-652': {
     title: '29 CFR 1926.652, requirements for protective systems',
     part: '(a)(1)',
+    year: '1989',
     standing: 'read in a copy'
   },
   'upc-603-4-2': {
@@ -108,6 +110,286 @@ export const SOURCES = {
     title: 'Unified Facilities Guide Specification, Closeout Submittals',
     part: '1.3, warranty management',
     standing: 'read in a copy'
+  },
+  'cottage-grove-8-1-9': {
+    title: 'City of Cottage Grove, Minnesota, city code 8-1-9',
+    part: 'watering on odd and even dates, the 31st left out',
+    standing: 'read in a copy'
+  },
+  'ifas-ae220': {
+    title: 'UF/IFAS Extension publication AE220',
+    part: 'watering days of a controller, zones one at a time',
+    standing: 'published'
+  },
+  'volume-over-area': { title: 'Volume of water divided by area', standing: 'published' },
+  'ansi-z535-6': {
+    title: 'ANSI Z535.6, safety information in product manuals',
+    part: 'signal words',
+    year: '2011',
+    standing: 'read in a copy'
+  },
+  'mutcd-part-6': {
+    title: 'Manual on Uniform Traffic Control Devices, 11th edition',
+    part: 'part 6, temporary traffic control',
+    year: '2023',
+    standing: 'read in a copy'
+  },
+  'cfr-23-634': { title: '23 CFR 634, worker visibility', year: '2008', standing: 'read in a copy' },
+  'ansi-107': { title: 'ANSI/ISEA 107, high-visibility safety apparel', year: '2020', standing: 'from memory' },
+  'gb-street-works': {
+    title: 'Safety at Street Works and Road Works, code of practice for Great Britain',
+    year: '2013',
+    standing: 'published'
+  },
+  'en-iso-20471': { title: 'EN ISO 20471, high-visibility clothing', year: '2013', standing: 'from memory' },
+  'as-1742-3': {
+    title: 'AS 1742.3, traffic control for works on roads',
+    year: '2019',
+    standing: 'from memory'
+  },
+  'nz-gttm': {
+    title: 'New Zealand Guide to Temporary Traffic Management',
+    year: '2023',
+    standing: 'from memory'
+  },
+  'nfpa-70e': {
+    title: 'NFPA 70E, electrical safety in the workplace',
+    part: 'article 120',
+    year: '2024',
+    standing: 'from memory'
+  },
+  'osha-1910-333': {
+    title: '29 CFR 1910.333, electrical work practices',
+    part: '(a)(1) and (b)',
+    year: '1990',
+    standing: 'from memory'
+  },
+  'gb-electricity-at-work': {
+    title: 'Electricity at Work Regulations, Great Britain',
+    part: 'regulations 13 and 14',
+    year: '1989',
+    standing: 'from memory'
+  },
+  'en-50110': { title: 'EN 50110-1, operation of electrical installations', year: '2013', standing: 'from memory' },
+  'as-nzs-4836': {
+    title: 'AS/NZS 4836, safe working on or near low-voltage installations',
+    year: '2023',
+    standing: 'from memory'
+  },
+  'us-811': { title: '811, the one-call number, under the dig law of each state', standing: 'published' },
+  'osha-1926-651-b': {
+    title: '29 CFR 1926.651, excavations, specific requirements',
+    part: '(b), underground installations',
+    year: '1989',
+    standing: 'read in a copy'
+  },
+  'hse-hsg47': {
+    title: 'HSG47, avoiding danger from underground services, third edition, Great Britain',
+    year: '2014',
+    standing: 'read in a copy'
+  },
+  'au-excavation-cop': {
+    title: 'Model code of practice, excavation work, Australia',
+    year: '2018',
+    standing: 'from memory'
+  },
+  'nz-excavation': {
+    title: 'Excavation safety, good practice guidelines, New Zealand',
+    year: '2016',
+    standing: 'from memory'
+  },
+  'gb-cdm': {
+    title: 'Construction (Design and Management) Regulations, Great Britain',
+    part: 'regulation 22, excavations',
+    year: '2015',
+    standing: 'from memory'
+  },
+  'eu-92-57': {
+    title: 'Directive 92/57/EEC, temporary or mobile construction sites',
+    part: 'annex IV',
+    year: '1992',
+    standing: 'from memory'
+  },
+  'osha-1910-146': {
+    title: '29 CFR 1910.146, permit-required confined spaces',
+    year: '2006',
+    standing: 'read in a copy'
+  },
+  'osha-1926-aa': {
+    title: '29 CFR 1926 subpart AA, confined spaces in construction',
+    year: '2015',
+    standing: 'from memory'
+  },
+  'hse-l101': {
+    title: 'Confined Spaces Regulations 1997 with L101, safe work in confined spaces, third edition, Great Britain',
+    year: '2014',
+    standing: 'read in a copy'
+  },
+  'as-2865': { title: 'AS 2865, confined spaces', year: '2009', standing: 'from memory' },
+  'osha-1910-28': {
+    title: '29 CFR 1910.28, duty to have fall protection',
+    part: '(b)(1) and (b)(13), low-slope roofs',
+    year: '2016',
+    standing: 'read in a copy'
+  },
+  'osha-1910-29': {
+    title: '29 CFR 1910.29, fall protection systems',
+    part: '(b)(1), height of a guardrail, 42 in plus or minus 3 in',
+    year: '2016',
+    standing: 'read in a copy'
+  },
+  'osha-1926-501': {
+    title: '29 CFR 1926.501, duty to have fall protection in construction',
+    part: '(b)(1)',
+    year: '1994',
+    standing: 'read in a copy'
+  },
+  'gb-work-at-height': { title: 'Work at Height Regulations, Great Britain', year: '2005', standing: 'read in a copy' },
+  'eu-2009-104': {
+    title: 'Directive 2009/104/EC, use of work equipment',
+    part: 'annexes I and II',
+    year: '2009',
+    standing: 'from memory'
+  },
+  'au-falls-cop': {
+    title: 'Model code of practice, managing the risk of falls at workplaces, Australia',
+    year: '2018',
+    standing: 'read in a copy'
+  },
+  'nz-heights': { title: 'Working at height, practice guidelines, New Zealand', year: '2012', standing: 'from memory' },
+  'wac-16-201-220': {
+    title: 'Washington Administrative Code 16-201-220, chemigation',
+    part: 'test of the backflow assembly',
+    standing: 'published'
+  },
+  'cfr-40-170': { title: '40 CFR 170, worker protection standard', year: '2015', standing: 'from memory' },
+  'gb-water-fittings': {
+    title: 'Water Supply (Water Fittings) Regulations, England and Wales',
+    part: 'schedule 1, fluid categories',
+    year: '1999',
+    standing: 'read in a copy'
+  },
+  'gb-coshh': {
+    title: 'Control of Substances Hazardous to Health Regulations, Great Britain',
+    year: '2002',
+    standing: 'from memory'
+  },
+  'en-1717': {
+    title: 'EN 1717, protection of potable water against pollution',
+    year: '2000',
+    standing: 'from memory'
+  },
+  'as-nzs-3500-1': {
+    title: 'AS/NZS 3500.1, water services',
+    part: 'section 4, hazard ratings',
+    year: '2018',
+    standing: 'read in a copy'
+  },
+  'upc-608-2': {
+    title: 'Uniform Plumbing Code',
+    part: '608.2, static pressure over 80 psi',
+    year: '2015',
+    standing: 'read in a copy'
+  },
+  'tdi-lightning': { title: 'Texas Department of Insurance, lightning safety', standing: 'published' },
+  'osha-heat': {
+    title: 'OSHA, preventing heat illness at work',
+    part: 'water, rest, shade, the 20 percent rule',
+    standing: 'read in a copy'
+  },
+  'ca-title-22': {
+    title: 'California Code of Regulations, title 22',
+    part: '60310, use area requirements',
+    standing: 'published'
+  },
+  'ma-314-cmr-20': { title: '314 CMR 20.04, reclaimed water, Massachusetts', year: '2024', standing: 'read in a copy' },
+  'austin-reclaimed-signs': {
+    title: 'City of Austin, standard signs for reclaimed water service',
+    standing: 'published'
+  },
+  'bs-en-16941-2': {
+    title: 'BS EN 16941-2, on-site non-potable water systems, treated greywater',
+    year: '2021',
+    standing: 'from memory'
+  },
+  'eu-2020-741': {
+    title: 'Regulation (EU) 2020/741, minimum requirements for water reuse',
+    year: '2020',
+    standing: 'from memory'
+  },
+  'au-water-recycling': { title: 'Australian Guidelines for Water Recycling', year: '2006', standing: 'from memory' },
+  'osha-1910-147': {
+    title: '29 CFR 1910.147, control of hazardous energy',
+    year: '1989',
+    standing: 'from memory'
+  },
+  'gb-puwer': {
+    title: 'Provision and Use of Work Equipment Regulations, Great Britain',
+    part: 'regulation 19, isolation from sources of energy',
+    year: '1998',
+    standing: 'from memory'
+  },
+  'au-plant-cop': {
+    title: 'Model code of practice, managing the risks of plant in the workplace, Australia',
+    year: '2018',
+    standing: 'from memory'
+  },
+  'niosh-outdoor': {
+    title: 'NIOSH, hazards to outdoor workers, venomous spiders, insects and snakes',
+    year: '2008',
+    standing: 'read in a copy'
+  },
+  'gb-manual-handling': {
+    title: 'Manual Handling Operations Regulations, Great Britain',
+    year: '1992',
+    standing: 'from memory'
+  },
+  'eu-90-269': { title: 'Directive 90/269/EEC, manual handling of loads', year: '1990', standing: 'from memory' },
+  'au-manual-tasks-cop': {
+    title: 'Model code of practice, hazardous manual tasks, Australia',
+    year: '2018',
+    standing: 'from memory'
+  },
+  'iec-60086-5': {
+    title: 'IEC 60086-5, safety of primary batteries with aqueous electrolyte',
+    year: '2021',
+    standing: 'from memory'
+  },
+  'iec-60086-4': { title: 'IEC 60086-4, safety of lithium batteries', year: '2019', standing: 'from memory' },
+  'epa-household-batteries': { title: 'US EPA, used household batteries', standing: 'read in a copy' },
+  'ca-dtsc-batteries': {
+    title: 'California Department of Toxic Substances Control, discarded battery management',
+    year: '2016',
+    standing: 'published'
+  },
+  'eu-2023-1542': { title: 'Regulation (EU) 2023/1542, batteries', year: '2023', standing: 'read in a copy' },
+  'gb-waste-batteries': {
+    title: 'Waste Batteries and Accumulators Regulations, United Kingdom',
+    year: '2009',
+    standing: 'published'
+  },
+  'bs-7671': {
+    title: 'BS 7671, requirements for electrical installations',
+    part: '522.8.10, buried cables',
+    year: '2018',
+    standing: 'read in a copy'
+  },
+  'hd-60364-5-52': {
+    title: 'HD 60364-5-52, wiring systems, as the national wiring rules adopt it',
+    year: '2011',
+    standing: 'from memory'
+  },
+  'as-nzs-3000': { title: 'AS/NZS 3000, wiring rules', year: '2018', standing: 'from memory' },
+  'lajara-2011': {
+    title: 'Lajara, Alberola and Pelegri-Sebastia, solar powered wireless actuator node for irrigation',
+    part: 'Sensors 11(1), 329-340',
+    year: '2011',
+    standing: 'published'
+  },
+  'umd-solenoid': {
+    title: 'University of Maryland, greenhouse and nursery course text',
+    part: '3.4, how a 24 V AC valve is held open',
+    standing: 'published'
   },
   'common-practice': { title: 'Common practice', standing: 'common practice, no source' },
   'from-memory': { title: 'From memory', standing: 'from memory' },
