@@ -47,6 +47,7 @@ export interface Site extends Recorded {
   readonly supplies: readonly Supply[]
   readonly wateringRules: readonly WateringRule[]
   readonly workRules: WorkRules
+  readonly winter?: Winter
   readonly boxes: readonly Box[]
   readonly controllers: readonly Controller[]
   readonly stations: readonly Station[]
@@ -99,6 +100,10 @@ export interface Supply extends Recorded {
   readonly staticPressure?: Quantity<'pressure'>
   readonly meter?: string
   readonly backflow?: Backflow
+  /** What is dosed into the water, and where: "liquid feed, at the pump". Absent: nothing is said of it. */
+  readonly injection?: string
+  /** The signs and marks that stand where the water is not for drinking. */
+  readonly signs?: string
 }
 
 export interface Backflow extends Recorded {
@@ -119,12 +124,46 @@ export interface WateringRule extends Recorded {
 }
 
 export interface WorkRules extends Recorded {
-  readonly road: boolean
+  /** Absent: nothing is said of a road, which is not the same as "no". */
+  readonly road?: boolean
   readonly laneClosure?: Window
+  /** Number of the plan or of the permit. */
   readonly trafficControlPlan?: string
+  /** From the work to the nearest edge. */
   readonly roofEdge?: Quantity<'length'>
   readonly parapet?: Quantity<'length'>
+  /** Names of the anchor points: A1, A2. */
+  readonly anchors?: readonly string[]
+  /** What keeps a person from the edge: "guardrail all round, 1.1 m". */
+  readonly edgeProtection?: string
+  readonly pits?: readonly Pit[]
+  /** True where somebody climbs into a meter pit or a vault. Absent: nothing is said of it. */
+  readonly vault?: boolean
+  /** Where the mains of an adapter or a pump is switched off and locked. */
+  readonly isolation?: string
   readonly note?: string
+}
+
+/** A trench or pit that has to be dug or entered for the work. */
+export interface Pit extends Recorded {
+  readonly where: string
+  readonly depth: Quantity<'length'>
+  readonly length?: Quantity<'length'>
+  /** A competent person examined the ground and saw no sign of a cave-in. */
+  readonly examined?: boolean
+  /** "trench box", "1:1.5 slope", "stable rock throughout". */
+  readonly protection?: string
+  /** Ladders, steps or ramps. */
+  readonly exits?: number
+}
+
+/** How the lines are emptied before frost. */
+export interface Winter extends Recorded {
+  readonly method: 'none' | 'drain' | 'air'
+  /** What the regulator of the compressor is set to. */
+  readonly airPressure?: Quantity<'pressure'>
+  /** Rating of the weakest part that the air passes. */
+  readonly lowestRated?: Quantity<'pressure'>
 }
 
 export interface Box extends Recorded {

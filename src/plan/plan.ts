@@ -1,5 +1,5 @@
 import type { Maybe } from '../base/absent.ts'
-import type { CautionId } from '../domain/safety/cautions.ts'
+import type { ChosenCaution } from '../domain/safety/cautions.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { Run } from '../domain/schedule/program.ts'
@@ -14,7 +14,8 @@ export interface Plan {
   readonly wires: ReadonlyMap<string, WirePlan>
   readonly batteries: ReadonlyMap<string, BatteryPlan>
   readonly schedules: ReadonlyMap<string, SchedulePlan>
-  readonly cautions: readonly CautionId[]
+  /** Worst first, each with the fact that called for it. */
+  readonly cautions: readonly ChosenCaution[]
   readonly covers: readonly CoverPlan[]
   readonly backflows: ReadonlyMap<string, DuePlan>
   /** Each calculation that was used, with its working, for the appendix. */
