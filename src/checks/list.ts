@@ -1,4 +1,69 @@
 import type { Check } from './check.ts'
+import { noPhoto } from './box/no-photo.ts'
+import { noTies } from './box/no-ties.ts'
+import { warrantyStart } from './closeout/warranty-start.ts'
+import { programsExceeded } from './controller/programs-exceeded.ts'
+import { runTimeOutOfRange } from './controller/run-time-out-of-range.ts'
+import { startTimesExceeded } from './controller/start-times-exceeded.ts'
+import { stationShared } from './controller/station-shared.ts'
+import { tooManyStations } from './controller/too-many-stations.ts'
+import { batteryDueSoon } from './power/battery-due-soon.ts'
+import { batteryNoDate } from './power/battery-no-date.ts'
+import { batteryOverdue } from './power/battery-overdue.ts'
+import { seasonNotCovered } from './power/season-not-covered.ts'
+import { privateWordPublic } from './privacy/private-word-public.ts'
+import { crossesMidnight } from './schedule/crosses-midnight.ts'
+import { dayNotAllowed } from './schedule/day-not-allowed.ts'
+import { intervalAgainstDates } from './schedule/interval-against-dates.ts'
+import { oddEvenTurnover } from './schedule/odd-even-turnover.ts'
+import { outsideTheWindow } from './schedule/outside-window.ts'
+import { startsOverlap } from './schedule/starts-overlap.ts'
+import { tagDuplicate } from './tag/duplicate.ts'
+import { tagIssuedButGone } from './tag/issued-but-gone.ts'
+import { tagMalformed } from './tag/malformed.ts'
+import { tagMissing } from './tag/missing.ts'
+import { tagUnregistered } from './tag/unregistered.ts'
+import { acCoil } from './valve/ac-coil.ts'
+import { coilKindUnknown } from './valve/coil-kind-unknown.ts'
+import { coilVoltageLow } from './wire/coil-voltage-low.ts'
+import { loopOverLimit } from './wire/loop-over-limit.ts'
+import { parallelValves } from './wire/parallel-valves.ts'
+import { runOverLength } from './wire/run-over-length.ts'
+import { sizeAmbiguous } from './wire/size-ambiguous.ts'
+import { sizeDisagrees } from './wire/size-disagrees.ts'
 
 /** Every check, sorted by code. A test sees to the order, to the header of each, and to the page of cases beside it. */
-export const CHECKS: readonly Check[] = []
+export const CHECKS: readonly Check[] = [
+  noPhoto,
+  noTies,
+  warrantyStart,
+  programsExceeded,
+  runTimeOutOfRange,
+  startTimesExceeded,
+  stationShared,
+  tooManyStations,
+  batteryDueSoon,
+  batteryNoDate,
+  batteryOverdue,
+  seasonNotCovered,
+  privateWordPublic,
+  crossesMidnight,
+  dayNotAllowed,
+  intervalAgainstDates,
+  oddEvenTurnover,
+  outsideTheWindow,
+  startsOverlap,
+  tagDuplicate,
+  tagIssuedButGone,
+  tagMalformed,
+  tagMissing,
+  tagUnregistered,
+  acCoil,
+  coilKindUnknown,
+  coilVoltageLow,
+  loopOverLimit,
+  parallelValves,
+  runOverLength,
+  sizeAmbiguous,
+  sizeDisagrees
+]

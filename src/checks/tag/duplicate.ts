@@ -12,10 +12,10 @@ export const tagDuplicate: SiteCheck = {
     fix: 'Keep it on the box that carries the label and draw a new tag for the other.',
     worked: {
       example: `boxes:
-  - { id: VB1, tag: 7KQ3F9V, where: north, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }
-  - { id: VB2, tag: 7KQ3F9V, where: south, ties: ["4.4 m from lamp post 7", "6.2 m from curb"] }`,
+  - { id: VB1, tag: 7KQ3F9X, where: north, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }
+  - { id: VB2, tag: 7KQ3F9X, where: south, ties: ["4.4 m from lamp post 7", "6.2 m from curb"] }`,
       instead: `boxes:
-  - { id: VB1, tag: 7KQ3F9V, where: north, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }
+  - { id: VB1, tag: 7KQ3F9X, where: north, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }
   - { id: VB2, where: south, ties: ["4.4 m from lamp post 7", "6.2 m from curb"] }`
     }
   },

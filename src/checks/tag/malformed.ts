@@ -1,4 +1,5 @@
-import { tagProblem } from '../../domain/tags/tag.ts'
+import { tagProblem } from '../../domain/tags/tag-problem.ts'
+import type { TagProblem } from '../../domain/tags/tag-problem.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 
@@ -24,9 +25,22 @@ export const tagMalformed: SiteCheck = {
       report({
         subject: box.id,
         at: at(box, 'tag'),
-        message: `${box.id}: the tag ${box.tag} ${problem}.`,
+        message: `${box.id}: the tag ${box.tag} ${problemText(problem)}.`,
         fix: 'Copy it from the label or from sites/tags.csv again, or remove it and run "npx underlid tag".'
       })
     }
+  }
+}
+
+function problemText(problem: TagProblem): string {
+  switch (problem.kind) {
+    case 'length':
+      return `has ${problem.length} characters; a tag has seven`
+    case 'character':
+      return `holds "${problem.character}", which no tag has`
+    case 'small-letters':
+      return `is written in small letters; a tag is ${problem.perhaps}`
+    case 'check':
+      return 'does not check: one character is wrong, or two changed places'
   }
 }

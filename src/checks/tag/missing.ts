@@ -13,7 +13,7 @@ export const tagMissing: SiteCheck = {
       example: `boxes:
   - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `boxes:
-  - { id: VB1, tag: 7KQ3F9V, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
+  - { id: VB1, tag: 7KQ3F9X, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }
   },
   run: ({ site }, report) => {

@@ -11,7 +11,7 @@ export const tagUnregistered: SiteCheck = {
     fix: 'Run "underlid tag SITE"; it enters the tags that are missing.',
     worked: {
       example: `boxes:
-  - { id: VB9, tag: 7KQ3F9V, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+  - { id: VB9, tag: 7KQ3F9X, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `boxes:
   - { id: VB9, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }

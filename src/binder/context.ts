@@ -1,0 +1,19 @@
+import type { Finding } from '../diagnostics/finding.ts'
+import type { Site } from '../model/site.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { Words } from '../words/words.ts'
+
+/** All that a page is made from. */
+export interface PageContext {
+  readonly site: Site
+  readonly plan: Plan
+  readonly findings: readonly Finding[]
+  readonly words: Words
+  /** "HTTPS://EXAMPLE.ORG", upper case, no slash at the end. */
+  readonly publicAddress: string
+  readonly version: string
+}
+
+export function revisionOf({ site, words }: PageContext): string {
+  return site.revision ?? words.binder.notSupplied
+}

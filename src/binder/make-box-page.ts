@@ -1,0 +1,155 @@
+import type { BoxPage, ControllerToday } from './pages.ts'
+import type { PageContext } from './context.ts'
+import { revisionOf } from './context.ts'
+import { batteryRow } from './battery-row.ts'
+import { boxHazards, cautionBlocks, hazardLine } from './cautions.ts'
+import { daysText } from './days.ts'
+import { holdsOf, stationsAt } from './holds.ts'
+import { programCards } from './program-card.ts'
+import { pageScriptData } from './script-data.ts'
+import { stationRow } from './station-row.ts'
+import { orNotSupplied } from './values.ts'
+import { sortedBy, sum } from '../base/collections.ts'
+import { nextRuns } from '../domain/schedule/next-runs.ts'
+import { groupBy } from '../base/collections.ts'
+import { epochDay } from '../units/date.ts'
+import { showClock, showWindow } from '../units/clock.ts'
+import { roundedText, showStated } from '../units/show.ts'
+import type { Box, Controller } from '../model/site.ts'
+
+/** What a technician sees on scanning the code of a box. Nothing private comes near it. */
+export function makeBoxPage(box: Box & { readonly tag: string }, context: PageContext): BoxPage {
+  const { site, plan, words } = context
+  const stations = stationsAt(site, box)
+  const controllers = site.controllers.filter(
+    one => one.box === box.id || stations.some(station => station.controller === one.id)
+  )
+  const line = hazardLine(site)
+  const [photo] = box.photos
+  return {
+    kind: 'live',
+    tag: box.tag,
+    language: words.language,
+    site: { id: site.id, title: site.title },
+    box: box.id,
+    ...(line ? { hazardLine: line } : {}),
+    rightBox: {
+      serves: words.boxPage.serves(holdsOf(site, box, words)),
+      where: orNotSupplied(box.where, words),
+      ties: box.ties,
+      ...(photo ? { photo: { file: photo.file, alt: photo.caption ?? words.binder.boxes.pictureOf(box.id) } } : {})
+    },
+    stopTheWater: stopTheWater(context),
+    hazards: boxHazards(site, box.id, plan.cautions),
+    wiredHere: stations.map(station => stationRow(station, context)),
+    batteries: controllers.flatMap(one => {
+      const battery = plan.batteries.get(one.id)
+      return battery ? [batteryRow(battery, context)] : []
+    }),
+    today: controllers.map(one => today(one, context)),
+    known: known(box, context),
+    tell: tell(box.tag, context),
+    trust: {
+      dataDate: words.boxPage.dataDate(plan.on),
+      revision: words.boxPage.revision(revisionOf(context)),
+      printed: words.boxPage.printedCopy,
+      tag: box.tag
+    },
+    programs: controllers.flatMap(one => programCards(one, context)),
+    cautions: cautionBlocks(site, plan.cautions),
+    script: pageScriptData(controllers, context)
+  }
+}
+
+function stopTheWater({ site, words }: PageContext): BoxPage['stopTheWater'] {
+  const w = words.boxPage
+  const byHand = site.stations
+    .flatMap(station => station.valves.map(valve => valve.byHand))
+    .find(text => text !== undefined)
+  const supplies = site.supplies.map(supply => ({
+    title: w.shutOff(supply.id, supply.kind),
+    steps: [supply.shutOff ?? w.noShutOff]
+  }))
+  const [first, ...rest] = w.byHandSteps
+  return [
+    ...(supplies.length > 0 ? supplies : [{ title: words.binder.supplies.shutOff, steps: [w.noShutOff] }]),
+    { title: w.byHandTitle, steps: [byHand ?? first ?? '', ...rest] }
+  ]
+}
+
+function today(controller: Controller, { site, plan, words }: PageContext): ControllerToday {
+  const w = words.boxPage
+  const schedule = plan.schedules.get(controller.id)
+  const runs = nextRuns(schedule?.runs ?? [], epochDay(plan.on), 1)
+  const lines = [...groupBy(runs, run => run.program)].map(([program, own]) => {
+    const from = own[0]?.startS ?? 0
+    const to = Math.max(...own.map(run => run.startS + run.durationS))
+    return w.runToday(program, showClock(from / 60, site.units), showClock(to / 60, site.units))
+  })
+  const settings = controller.programs.map(program =>
+    w.daysLine(program.id, daysText(program.days), program.starts.map(start => showClock(start, site.units)).join(', '))
+  )
+  return {
+    controller: controller.id,
+    asOf: w.asOf(plan.on),
+    lines: controller.programs.length === 0 ? [w.noProgram] : lines.length > 0 ? lines : [w.noRunToday],
+    months: w.months.map((label, index) => {
+      const rows = schedule?.months ?? []
+      const minutes = sum(rows.map(row => (row.days[index] ? (row.minutesPerDay[index] ?? 0) : 0)))
+      const percents = [...new Set(rows.map(row => roundedText((row.percent[index] ?? 0) * 100, 0)))]
+      return {
+        label,
+        percent: minutes > 0 ? `${percents.join(' / ')} %` : '–',
+        minutes: minutes > 0 ? w.every(roundedText(minutes, 1)) : '–'
+      }
+    }),
+    rules: [
+      ...settings,
+      ...(site.season ? [w.offSeason(site.season.from, site.season.to)] : []),
+      ...site.wateringRules.flatMap(rule =>
+        rule.windows.map(window => w.windowRule(showWindow(window, site.units), rule.authority ?? ''))
+      ),
+      ...(site.workRules.laneClosure ? [w.laneRule(showWindow(site.workRules.laneClosure, site.units))] : [])
+    ]
+  }
+}
+
+function known(box: Box, { site, plan, findings, words }: PageContext): BoxPage['known'] {
+  const w = words.boxPage
+  const last = sortedBy(
+    site.visits.filter(visit => visit.on <= plan.on),
+    visit => visit.on
+  ).at(-1)
+  const here = new Set([box.id, ...stationsAt(site, box).flatMap(one => [one.zone, one.id, one.controller])])
+  const open = findings.filter(one => one.severity !== 'note' && here.has(one.subject)).map(one => one.message)
+  return {
+    lastVisit: last ? w.lastVisit(last.on, last.by ?? '') : w.noVisit,
+    items: [...(last?.open ?? []).map(text => w.openFault(text)), ...open],
+    readings: last
+      ? [
+          ...last.batteries.map(one =>
+            w.batteryReading(
+              one.controller,
+              one.rest ? showStated(one.rest) : '',
+              one.underLoad ? showStated(one.underLoad) : ''
+            )
+          ),
+          ...last.readings.flatMap(one => [
+            ...(one.station && one.loop ? [w.loopReading(one.station, showStated(one.loop))] : []),
+            ...(one.station && one.coil ? [w.coilReading(one.station, showStated(one.coil))] : []),
+            ...(one.supply && one.meter ? [w.meterReading(one.supply, showStated(one.meter))] : [])
+          ])
+        ]
+      : []
+  }
+}
+
+function tell(tag: string, { site, words }: PageContext): BoxPage['tell'] {
+  const people = site.contacts.filter(one => one.public)
+  return people.map(one => ({
+    role: one.role,
+    name: [one.name, one.company].filter(Boolean).join(', ') || one.role,
+    ...(one.phone ? { phone: one.phone } : {}),
+    quote: words.boxPage.quote(tag)
+  }))
+}

@@ -1,0 +1,99 @@
+import type { FleetPage } from './pages.ts'
+import type { Value } from './blocks.ts'
+import type { PageContext } from './context.ts'
+import { stated } from './values.ts'
+import { dueItems } from './due-items.ts'
+import type { DueItem } from './due-items.ts'
+import { sum } from '../base/collections.ts'
+import { countFindings } from '../diagnostics/finding.ts'
+import type { Finding } from '../diagnostics/finding.ts'
+import type { IsoDate } from '../units/date.ts'
+import type { Words } from '../words/words.ts'
+
+export interface FleetInput {
+  readonly built: readonly PageContext[]
+  /** Sites whose files could not be understood, with what is wrong. */
+  readonly left: readonly { readonly id: string; readonly findings: readonly Finding[] }[]
+  readonly on: IsoDate
+  readonly words: Words
+  readonly version: string
+}
+
+/** All sites at a glance; links are relative to office/. */
+export function makeFleetPage({ built, left, on, words, version }: FleetInput): FleetPage {
+  const w = words.office
+  const due = built.flatMap(context => dueItems(context))
+  const all = [...built.flatMap(one => one.findings), ...left.flatMap(one => one.findings)]
+  const counts = countFindings(all)
+  const total = (label: string, value: number) => ({ label, value: String(value) })
+  return {
+    language: words.language,
+    title: w.fleetTitle,
+    asOf: w.asOf(on),
+    totals: [
+      total(w.sites, built.length + left.length),
+      total(w.boxes, sum(built.map(one => one.site.boxes.length))),
+      total(w.controllers, sum(built.map(one => one.site.controllers.length))),
+      total(w.stations, sum(built.map(one => one.site.stations.length))),
+      total(w.overdue, due.filter(one => one.kind === 'battery' && one.state === 'overdue').length),
+      total(w.due60, due.filter(one => one.kind === 'battery' && one.state === 'due-soon').length),
+      total(w.errors, counts.error),
+      total(w.warnings, counts.warning)
+    ],
+    sites: [
+      ...built.map(context => ({
+        id: context.site.id,
+        title: context.site.title,
+        href: `${context.site.id}/index.html`,
+        place: words.binder.places[context.site.place],
+        boxes: context.site.boxes.length,
+        stations: context.site.stations.length,
+        nextDue: nextDue(
+          due.filter(one => one.site === context.site.id),
+          words
+        ),
+        counts: countFindings(context.findings)
+      })),
+      ...left.map(({ id, findings }) => ({
+        id,
+        title: id,
+        href: `${id}/index.html`,
+        place: '–',
+        boxes: 0,
+        stations: 0,
+        nextDue: stated('–'),
+        counts: countFindings(findings),
+        problem: w.notBuilt(countFindings(findings).error)
+      }))
+    ],
+    due: sortedDue(due).map(item => ({
+      date: dateValue(item, words),
+      site: item.siteTitle,
+      subject: item.subject,
+      what: item.what,
+      href: `${item.site}/index.html`
+    })),
+    foot: w.foot(version, on)
+  }
+}
+
+/** No date first, then by date: an unknown date is never at the bottom of a list. */
+export function sortedDue(items: readonly DueItem[]): DueItem[] {
+  return [...items].sort((a, b) => ((a.dueOn ?? '') < (b.dueOn ?? '') ? -1 : (a.dueOn ?? '') > (b.dueOn ?? '') ? 1 : 0))
+}
+
+function nextDue(items: readonly DueItem[], words: Words): Value {
+  const [first] = sortedDue(items)
+  return first ? dateValue(first, words) : stated(words.office.nothingDue)
+}
+
+function dateValue({ dueOn, state }: DueItem, words: Words): Value {
+  const shape = { overdue: 'bad', 'due-soon': 'soon', 'no-date': 'unknown', ok: 'good' } as const
+  const word = words.binder.batteries.states[state]
+  return {
+    text: [dueOn, state === 'ok' ? '' : word].filter(Boolean).join(' '),
+    standing: 'computed',
+    mono: true,
+    state: shape[state]
+  }
+}

@@ -1,0 +1,50 @@
+import type { SitePage } from './pages.ts'
+import type { PageContext } from './context.ts'
+import { batteryRow } from './battery-row.ts'
+import { findingBlock } from './finding-block.ts'
+import { holdsOf } from './holds.ts'
+import { orNotSupplied, stated } from './values.ts'
+import { countFindings, SEVERITIES } from '../diagnostics/finding.ts'
+
+/** The site's page for the office. Links are relative to office/<site>/. */
+export function makeSitePage(context: PageContext): SitePage {
+  const { site, plan, findings, words, version } = context
+  const w = words.office
+  return {
+    site: site.id,
+    language: words.language,
+    title: site.title,
+    facts: [
+      { label: words.binder.cover.place, value: stated(words.binder.places[site.place]) },
+      { label: words.binder.cover.status, value: stated(words.binder.statuses[site.status]) },
+      { label: words.binder.cover.address, value: orNotSupplied(site.location?.address, words) },
+      {
+        label: words.binder.cover.season,
+        value: stated(site.season ? words.binder.season(site.season.from, site.season.to) : words.binder.allYear)
+      },
+      {
+        label: words.binder.cover.owner,
+        value: orNotSupplied(site.contacts.find(one => one.role === 'owner')?.name, words)
+      }
+    ],
+    links: [
+      { label: w.binder, href: 'binder.html', note: w.binderNote },
+      { label: w.labels, href: 'labels.html', note: w.labelsNote },
+      { label: w.binderPdf, href: `../../print/${site.id}-binder.pdf`, note: w.pdfNote },
+      { label: w.labelsPdf, href: `../../print/${site.id}-labels.pdf`, note: w.pdfNote }
+    ],
+    boxes: site.boxes.map(box => ({
+      box: box.id,
+      tag: box.tag ?? words.binder.notSupplied,
+      ...(box.tag === undefined ? {} : { href: `../../public/B/${box.tag}/index.html` }),
+      where: box.where ?? words.binder.notSupplied,
+      serves: holdsOf(site, box, words).join(', ')
+    })),
+    batteries: [...plan.batteries.values()].map(battery => batteryRow(battery, context)),
+    findings: SEVERITIES.flatMap(severity => findings.filter(one => one.severity === severity)).map(one =>
+      findingBlock(one, words)
+    ),
+    counts: countFindings(findings),
+    foot: w.foot(version, plan.on)
+  }
+}

@@ -1,0 +1,63 @@
+import type { Block } from './blocks.ts'
+import type { PageContext } from './context.ts'
+import { daysText } from './days.ts'
+import { sequenceEndS, sequenceProgram } from '../domain/schedule/sequence.ts'
+import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
+import { writeRunTime } from '../domain/schedule/text.ts'
+import { MONTHS } from '../units/date.ts'
+import { showClock } from '../units/clock.ts'
+import { roundedText } from '../units/show.ts'
+import type { Controller, Program } from '../model/site.ts'
+
+type ProgramCard = Extract<Block, { kind: 'program-card' }>
+
+/** The settings of each program in the order in which a person keys them in. */
+export function programCards(controller: Controller, context: PageContext): ProgramCard[] {
+  return controller.programs.map(program => card(controller, program, context))
+}
+
+function card(controller: Controller, program: Program, { site, words }: PageContext): ProgramCard {
+  const w = words.binder.controllers
+  const lines = [
+    { label: w.days, value: daysText(program.days) },
+    { label: w.starts, value: program.starts.map(start => showClock(start, site.units)).join(', ') },
+    { label: w.percent, value: percentText(program) }
+  ]
+  if (program.from ?? program.to) {
+    lines.push({
+      label: w.fromTo,
+      value: [program.from && w.from(program.from), program.to && w.to(program.to)].filter(Boolean).join(' ')
+    })
+  }
+  const ends = program.starts.map(start => showClock(start + endMinutes(controller, program), site.units))
+  lines.push({ label: w.ends, value: ends.join(', ') })
+  return {
+    kind: 'program-card',
+    title: w.programTitle(controller.id, program.id, program.name ?? ''),
+    lines,
+    stations: program.stations.map(entry => {
+      const station = site.stations.find(one => one.controller === controller.id && one.number === entry.number)
+      return {
+        station: String(entry.number),
+        waters: station ? [station.zone, station.waters].filter(Boolean).join(' · ') : '–',
+        runTime: writeRunTime(entry.runTime)
+      }
+    })
+  }
+}
+
+/** Minutes from a start time to the closing of the last valve, at 100 %. */
+export function endMinutes(controller: Controller, program: Program): number {
+  const sequence = sequenceProgram(program.stations, {
+    percent: 1,
+    stepS: controller.sheet?.runTimeStep?.si ?? DEFAULT_STEP_S,
+    delayS: controller.delayBetweenStations?.si ?? 0
+  })
+  return sequenceEndS(sequence) / 60
+}
+
+function percentText(program: Program): string {
+  const percents = program.monthlyPercent
+  if (!percents) return '100 %'
+  return MONTHS.map((month, index) => `${month} ${roundedText((percents[index] ?? 1) * 100, 0)}`).join(' · ') + ' %'
+}

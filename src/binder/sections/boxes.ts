@@ -1,0 +1,41 @@
+import type { Block, Section } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { notSupplied, orNotSupplied, stated } from '../values.ts'
+import { holdsOf } from '../holds.ts'
+import { tagQr, tagUrl } from '../tag-url.ts'
+
+export function boxesSection(context: PageContext): Section {
+  const { site, words, publicAddress } = context
+  const w = words.binder.boxes
+  const blocks: Block[] = [
+    {
+      kind: 'table',
+      columns: [w.box, w.tag, w.where, w.ties, w.holds, w.load].map(label => ({ label })),
+      rows: site.boxes.map(box => [
+        stated(box.id),
+        orNotSupplied(box.tag, words, true),
+        orNotSupplied(box.where, words),
+        box.ties.length > 0 ? stated(box.ties.join('; ')) : notSupplied(words),
+        stated(holdsOf(site, box, words).join(', ') || '–'),
+        orNotSupplied(box.loadRating, words)
+      ]),
+      notes: [`${w.scan} ${publicAddress}`]
+    }
+  ]
+  for (const box of site.boxes) {
+    if (box.tag === undefined) continue
+    const url = tagUrl(publicAddress, box.tag)
+    blocks.push({ kind: 'tag-plate', tag: box.tag, box: box.id, site: site.title, url, qr: tagQr(url) })
+  }
+  for (const box of site.boxes) {
+    for (const photo of box.photos) {
+      blocks.push({
+        kind: 'picture',
+        file: photo.file,
+        alt: w.pictureOf(box.id),
+        caption: photo.caption ?? w.pictureOf(box.id)
+      })
+    }
+  }
+  return { id: 'boxes', title: words.binder.sections.boxes, newPage: true, blocks }
+}

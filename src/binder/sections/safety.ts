@@ -1,0 +1,19 @@
+import type { Section } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { cautionBlocks, coverTable } from '../cautions.ts'
+
+export function safetySection({ site, plan, words }: PageContext): Section {
+  const w = words.binder.safety
+  return {
+    id: 'safety',
+    title: words.binder.sections.safety,
+    newPage: true,
+    blocks: [
+      { kind: 'paragraph', text: w.lead },
+      ...cautionBlocks(site, plan.cautions),
+      { kind: 'paragraph', text: w.chosen, small: true },
+      { kind: 'heading', id: 'cover', text: w.coverHeading },
+      coverTable(site)
+    ]
+  }
+}

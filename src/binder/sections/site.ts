@@ -1,0 +1,71 @@
+import type { Block, Section, Value } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { daysText } from '../days.ts'
+import { orNotSupplied, stated, statedQuantity } from '../values.ts'
+import { showWindow } from '../../units/clock.ts'
+import type { Site } from '../../model/site.ts'
+import type { Words } from '../../words/words.ts'
+
+export function siteSection({ site, words }: PageContext): Section {
+  const w = words.binder.site
+  const blocks: Block[] = [
+    { kind: 'facts', caption: w.facts, rows: [...placeRows(site, words), ...ruleRows(site, words)] }
+  ]
+  if (site.sensors.length > 0) {
+    blocks.push({
+      kind: 'table',
+      caption: w.sensors,
+      columns: [w.sensor, w.kind, w.where, w.notes].map(label => ({ label })),
+      rows: site.sensors.map(one => [
+        stated(one.id),
+        stated(one.kind),
+        stated([one.controller, one.box].filter(Boolean).join(', ') || '–'),
+        stated(one.note ?? '–')
+      ])
+    })
+  }
+  for (const [index, section] of site.prose.entries()) {
+    if (section.heading) blocks.push({ kind: 'heading', id: `note-${index + 1}`, text: section.heading })
+    blocks.push({ kind: 'prose', markdown: section.markdown })
+  }
+  return { id: 'site', title: words.binder.sections.site, newPage: true, blocks }
+}
+
+type Row = { label: string; value: Value }
+
+function placeRows(site: Site, words: Words): Row[] {
+  const w = words.binder.site
+  const { location } = site
+  const coordinates =
+    location?.latitude === undefined || location.longitude === undefined
+      ? undefined
+      : `${location.latitude}, ${location.longitude}`
+  return [
+    { label: words.binder.cover.place, value: stated(words.binder.places[site.place]) },
+    { label: words.binder.cover.address, value: orNotSupplied(location?.address, words) },
+    { label: w.coordinates, value: orNotSupplied(coordinates, words, true) },
+    { label: w.elevation, value: statedQuantity(location?.elevation, words) },
+    { label: w.timeZone, value: orNotSupplied(location?.timeZone, words) },
+    {
+      label: words.binder.cover.season,
+      value: stated(site.season ? words.binder.season(site.season.from, site.season.to) : words.binder.allYear)
+    }
+  ]
+}
+
+function ruleRows(site: Site, words: Words): Row[] {
+  const w = words.binder.site
+  const rows = site.wateringRules.flatMap<Row>(rule => {
+    const authority = rule.authority ? ` (${rule.authority})` : ''
+    const windows = rule.windows.map(one => showWindow(one, site.units)).join(', ')
+    return [
+      ...(windows ? [{ label: w.windows, value: stated(windows + authority) }] : []),
+      ...(rule.days ? [{ label: w.days, value: stated(daysText(rule.days) + authority) }] : []),
+      ...(rule.note ? [{ label: w.rule, value: stated(rule.note) }] : [])
+    ]
+  })
+  const { laneClosure, trafficControlPlan, road } = site.workRules
+  if (laneClosure) rows.push({ label: w.laneClosure, value: stated(showWindow(laneClosure, site.units)) })
+  if (road || laneClosure) rows.push({ label: w.plan, value: orNotSupplied(trafficControlPlan, words) })
+  return rows
+}

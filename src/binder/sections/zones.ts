@@ -1,0 +1,69 @@
+import type { Section, Value } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { computed, notComputed, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
+import { applicationRate } from '../../domain/water/application-rate.ts'
+import { flowValue } from '../flow-value.ts'
+import { stationFlowM3s } from '../../plan/station-flow.ts'
+import { isAbsent } from '../../base/absent.ts'
+import { show } from '../../units/show.ts'
+import type { Station } from '../../model/site.ts'
+
+export function zonesSection(context: PageContext): Section {
+  const { site, words } = context
+  const w = words.binder.zones
+  return {
+    id: 'zones',
+    title: words.binder.sections.zones,
+    newPage: true,
+    notSupplied: site.stations.length === 0,
+    blocks:
+      site.stations.length === 0
+        ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
+        : [
+            {
+              kind: 'table',
+              wide: true,
+              columns: [
+                { label: w.station },
+                { label: w.zone },
+                { label: w.waters },
+                { label: w.devices },
+                { label: w.area, align: 'right' },
+                { label: w.flow, align: 'right' },
+                { label: w.rate, align: 'right' },
+                { label: w.valve },
+                { label: w.valveBox },
+                { label: w.plants, align: 'right' },
+                { label: w.soil },
+                { label: w.roots, align: 'right' }
+              ],
+              rows: site.stations.map(station => row(station, context))
+            }
+          ]
+  }
+}
+
+function row(station: Station, { site, words }: PageContext): Value[] {
+  const [valve] = station.valves
+  const boxes = [...new Set(station.valves.map(one => one.box).filter(Boolean))].join(', ')
+  return [
+    stated(station.id, true),
+    stated(station.zone),
+    orNotSupplied(station.waters, words),
+    orNotSupplied(station.devices?.kind, words),
+    statedQuantity(station.area, words),
+    flowValue(station, site.units, words),
+    rateValue(station, { site, words }),
+    orNotSupplied(valve?.size, words),
+    orNotSupplied(boxes, words),
+    station.plants?.factor === undefined ? notSupplied(words) : stated(String(station.plants.factor)),
+    orNotSupplied(station.soil?.texture, words),
+    statedQuantity(station.soil?.rootDepth, words)
+  ]
+}
+
+function rateValue(station: Station, { site, words }: Pick<PageContext, 'site' | 'words'>): Value {
+  const flow = stationFlowM3s(station)
+  if (isAbsent(flow) || !station.area) return notComputed(words, words.binder.zones.noRate)
+  return computed(show(applicationRate(flow, station.area.si), 'rate', site.units), 'application-rate')
+}

@@ -1,0 +1,55 @@
+import { outsideDays } from '../../domain/schedule/windows.ts'
+import { runsOn } from '../../domain/schedule/days.ts'
+import { writeDayRule } from '../../domain/schedule/text.ts'
+import { groupBy } from '../../base/collections.ts'
+import { fromEpochDay } from '../../units/date.ts'
+import type { SiteCheck } from '../check.ts'
+import { at } from '../at.ts'
+
+export const dayNotAllowed: SiteCheck = {
+  card: {
+    code: 'schedule/day-not-allowed',
+    severity: 'error',
+    looksAt: 'A program that starts on days a rule of the site does not allow.',
+    why: 'It breaks the rule of the place every time it runs.',
+    sources: ['site-record'],
+    fix: 'Set the program to the days that the rule allows.',
+    worked: {
+      example: `watering-rules: [{ authority: invented water board, days: Mon Thu }]
+controllers:
+  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: Mon Wed, starts: ["01:00"], stations: { 1: 10 min } }] }`,
+      instead: `watering-rules: [{ authority: invented water board, days: Mon Thu }]
+controllers:
+  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: Mon Thu, starts: ["01:00"], stations: { 1: 10 min } }] }`
+    }
+  },
+  run: ({ site, plan }, report) => {
+    for (const controller of site.controllers) {
+      const runs = plan.schedules.get(controller.id)?.runs ?? []
+      for (const rule of site.wateringRules) {
+        if (!rule.days) continue
+        const days = rule.days
+        const wrong = outsideDays(runs, days).filter(one => !runsOn(days, one.run.day))
+        for (const [id, own] of groupBy(wrong, one => one.run.program)) {
+          const program = controller.programs.find(one => one.id === id)
+          const firstRun = runs.find(run => run.program === id)
+          // Day counting that starts right and drifts off has a code of its own, which names the first date that breaks.
+          if (!program || !firstRun || (program.days.kind === 'every-n-days' && runsOn(days, firstRun.day))) continue
+          if (program.days.kind === 'odd-dates' && days.kind === 'odd-dates') continue
+          const dates = [...new Set(own.map(one => fromEpochDay(one.run.day)))]
+          const [first] = dates
+          report({
+            subject: controller.id,
+            at: at(program, 'days'),
+            message:
+              `${controller.id}, program ${id}: "${writeDayRule(program.days)}" waters on ${dates.length} days of the year that the rule "${writeDayRule(days)}" ` +
+              `does not allow, first on ${first}.`,
+            fix: `Write: days: ${writeDayRule(days)}. A start after midnight counts on the new date.`,
+            values: { days: dates.length, first_on: first ?? '' },
+            related: [{ at: at(rule, 'days'), note: 'the days allowed' }]
+          })
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,38 @@
+import type { SiteCheck } from '../check.ts'
+import { at } from '../at.ts'
+
+export const oddEvenTurnover: SiteCheck = {
+  card: {
+    code: 'schedule/odd-even-turnover',
+    severity: 'warning',
+    looksAt:
+      'A controller on odd dates that also waters on the 31st and on 29 February, where the rule leaves those out.',
+    why: 'The 31st is followed by the 1st, so odd addresses would water on two days running; most rules leave it out.',
+    sources: ['project-rule'],
+    fix: 'Set the controller to leave out the 31st and 29 February, or write that the rule allows them.',
+    worked: {
+      example: `watering-rules: [{ authority: invented water board, days: odd dates }]
+controllers:
+  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: odd dates with the 31st, starts: ["01:00"], stations: { 1: 10 min } }] }`,
+      instead: `watering-rules: [{ authority: invented water board, days: odd dates }]
+controllers:
+  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: odd dates, starts: ["01:00"], stations: { 1: 10 min } }] }`
+    }
+  },
+  run: ({ site }, report) => {
+    const strict = site.wateringRules.find(rule => rule.days?.kind === 'odd-dates' && !rule.days.withTurnover)
+    if (!strict) return
+    for (const controller of site.controllers) {
+      for (const program of controller.programs) {
+        if (program.days.kind !== 'odd-dates' || !program.days.withTurnover) continue
+        report({
+          subject: controller.id,
+          at: at(program, 'days'),
+          message: `${controller.id}, program ${program.id} waters on the 31st; the rule leaves out the 31st and 29 February.`,
+          fix: 'Write: days: odd dates. If the rule allows the 31st, write "odd dates with the 31st" in the rule.',
+          related: [{ at: at(strict, 'days'), note: 'the days allowed' }]
+        })
+      }
+    }
+  }
+}

@@ -1,0 +1,21 @@
+import { binderWords } from './en-US/binder.ts'
+import { boxPageWords } from './en-US/box-page.ts'
+import { labelWords } from './en-US/label.ts'
+import { officeWords } from './en-US/office.ts'
+
+/** All words of the outputs in one language. Another language is another object of this shape. */
+export interface Words {
+  readonly language: string
+  readonly binder: typeof binderWords
+  readonly boxPage: typeof boxPageWords
+  readonly label: typeof labelWords
+  readonly office: typeof officeWords
+}
+
+export const EN_US: Words = {
+  language: 'en-US',
+  binder: binderWords,
+  boxPage: boxPageWords,
+  label: labelWords,
+  office: officeWords
+}
