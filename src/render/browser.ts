@@ -1,0 +1,42 @@
+import { statSync } from 'node:fs'
+import puppeteer from 'puppeteer'
+import type { Browser } from 'puppeteer'
+import { browsersThere, noBrowserMessage, startFirst } from '../../setup/browser.mjs'
+
+export interface OpenBrowser {
+  readonly browser: Browser
+  /** "HeadlessChrome/143.0.7499.0". */
+  readonly version: string
+  readonly path: string
+}
+
+/** No browser could be started: where it was looked and what helps, line by line. */
+export interface NoBrowser {
+  readonly told: readonly string[]
+}
+
+/**
+ * Starts the first browser that starts, lends it to `work` and closes it whatever happens, an interrupt included. Answers what
+ * `work` answers, or that there is none.
+ */
+export async function withBrowser<T>(work: (opened: OpenBrowser) => Promise<T>): Promise<T | NoBrowser> {
+  const { browser, place, failures } = await startFirst(options => puppeteer.launch(options), browsersThere())
+  if (!browser || !place) return { told: noBrowserMessage(failures) }
+  try {
+    return await work({ browser, version: await browser.version(), path: place.path })
+  } finally {
+    await browser.close()
+  }
+}
+
+export function isNoBrowser(value: unknown): value is NoBrowser {
+  return typeof value === 'object' && value !== null && 'told' in value
+}
+
+/** Stands for the browser that would print, without starting it: its path, size and date. Undefined where none is there. */
+export function browserMark(): string | undefined {
+  const place = browsersThere()[0]
+  if (!place) return undefined
+  const { size, mtimeMs } = statSync(place.path)
+  return `${place.path} ${size} ${Math.round(mtimeMs)}`
+}
