@@ -13,6 +13,8 @@ import type { BoxPage } from './pages.ts'
 import type { CautionBlock, TableBlock } from './blocks.ts'
 import { siteSteps } from './caution-steps.ts'
 
+export { coverTable } from './cover-table.ts'
+
 type BoxHazard = BoxPage['hazards'][number]
 
 /** The chosen cautions as blocks, worst first, with the codes of the site's country and what the site itself states. */

@@ -7,7 +7,7 @@ export const buriedUtilities = caution({
   graded: 'A spade in a power or gas line can kill, but most digging meets none.',
   scope: 'step',
   rank: 1,
-  atBox: true,
+  atBox: false,
   applies: ({ place }) =>
     place === 'roof' ? absent('nobody digs on a roof') : 'A repair of wire or pipe here means digging.',
   editions: {
