@@ -21,6 +21,8 @@ export interface RunTime {
 export interface Run {
   readonly day: EpochDay
   readonly program: string
+  /** The start time that opened it, in seconds after midnight of `day`: one start is one pass through the program. */
+  readonly programStartS: number
   readonly station: number
   readonly cycle: number
   readonly startS: number
