@@ -58,6 +58,8 @@ export interface WireLimit {
   /** As stated, in the unit it was stated in. */
   readonly stated: Quantity
   readonly size?: WireSize
+  /** Coils side by side that share the stated figure, which holds for one: each gets the n-th part. Left out for a single coil. */
+  readonly coils?: number
 }
 
 export type BatteryState = 'ok' | 'due-soon' | 'overdue' | 'no-date' | 'none'
@@ -73,6 +75,10 @@ export interface BatteryPlan {
   readonly state: BatteryState
   /** Positive when overdue. */
   readonly daysOverdue?: number
+  /** By the interval alone, whatever set the date. */
+  readonly intervalDueOn?: IsoDate
+  /** Where the product sheet states how many pulses a set gives and a program says how many are sent. */
+  readonly pulses?: { readonly rated: number; readonly perDay: number; readonly lifeDays: number }
 }
 
 export interface DuePlan {

@@ -40,6 +40,12 @@ export function leastCoverAt(
   return leastCover(location, column, raceway)
 }
 
+/** "NEC table 300.5(A), NFPA 70-2023, column 5 (…), open ground: 6 in (150 mm) to the top of the cable". */
+export function coverWords(location: CoverLocation, column: CoverColumn, { inches, mm }: LeastCover): string {
+  const table = `NEC table 300.5(A), NFPA 70-2023, column ${COVER_COLUMNS.indexOf(column) + 1} (${column})`
+  return `${table}, ${location}: ${measure(inches, 2, 'in')} (${measure(mm, 3, 'mm')}) to the top of the cable`
+}
+
 export const coverDepth: Calculation = {
   name: 'cover-depth',
   title: 'Least cover over a buried cable',
@@ -69,11 +75,9 @@ export const coverDepth: Calculation = {
     const column = (optionalText(inputs, 'wiring') ?? IRRIGATION_COLUMN) as CoverColumn
     const cover = leastCoverAt(location, column, optionalText(inputs, 'protection') === 'raceway', volt)
     if (isAbsent(cover)) return cover
-    const number = COVER_COLUMNS.indexOf(column) + 1
-    const words = `NEC table 300.5(A), NFPA 70-2023, column ${number} (${column}), ${location}`
     return {
       value: { 'cover-in': cover.inches, 'cover-mm': cover.mm },
-      steps: [`${words}: ${measure(cover.inches, 2, 'in')} (${measure(cover.mm, 3, 'mm')}) to the top of the cable`]
+      steps: [coverWords(location, column, cover)]
     }
   },
   example: {
