@@ -1,0 +1,134 @@
+import type { Fault } from '../loaded.ts'
+import { corrected } from '../corrected.ts'
+import { fatalFault, mildFault } from '../fault.ts'
+import type { Details } from '../fault.ts'
+import type { FrontMatter } from '../front-matter.ts'
+import { nearest } from '../improve/nearest.ts'
+import { placeOf, placeOfKey } from '../place.ts'
+import { stationParts } from '../schema/station.ts'
+import { subjectOf, valueAt } from '../subject.ts'
+import { nameAt, recordsOf, stationName } from './records.ts'
+
+type Path = readonly (string | number)[]
+
+/** A name that ought to stand in one of the lists. */
+interface Reference {
+  readonly path: Path
+  readonly name: string
+  readonly kind: keyof Names
+  /** The name is the key of the path, as a station number in a program is. */
+  readonly isKey?: boolean
+  /** A station without its controller cannot be understood; the others only lack something. */
+  readonly fatal?: boolean
+}
+
+/** The names that a site gives to its things. */
+export interface Names {
+  readonly box: readonly string[]
+  readonly controller: readonly string[]
+  readonly station: readonly string[]
+  readonly supply: readonly string[]
+}
+
+export function namesOf(front: FrontMatter): Names {
+  const ids = (list: string) => recordsOf(front.data, list).flatMap(one => nameAt(one, 'id') ?? [])
+  return {
+    box: ids('boxes'),
+    controller: ids('controllers'),
+    station: ids('stations').map(stationName),
+    supply: ids('supplies')
+  }
+}
+
+/** References of a site file that lead nowhere. */
+export function siteReferences(front: FrontMatter, names: Names): Fault[] {
+  return dangling(front, names, [
+    ...recordsOf(front.data, 'controllers').flatMap(({ raw, path }) => [
+      ...named(raw, path, ['box'], 'box'),
+      ...named(raw, path, ['supply'], 'supply'),
+      ...named(raw, path, ['master-valve', 'box'], 'box'),
+      ...recordsOf(raw, 'programs').flatMap(program => programStations(raw, program.raw, [...path, ...program.path]))
+    ]),
+    ...recordsOf(front.data, 'stations').flatMap(({ raw, path }) => [
+      ...ownController(raw, path),
+      ...named(raw, path, ['valve', 'box'], 'box'),
+      ...recordsOf(raw, 'valve').flatMap(valve => named(valve.raw, [...path, ...valve.path], ['box'], 'box')),
+      ...recordsOf(raw, 'splices').flatMap(splice => named(splice.raw, [...path, ...splice.path], ['box'], 'box'))
+    ]),
+    ...recordsOf(front.data, 'sensors').flatMap(({ raw, path }) => [
+      ...named(raw, path, ['box'], 'box'),
+      ...named(raw, path, ['controller'], 'controller')
+    ])
+  ])
+}
+
+/** References of a visit to things that the site file does not have. */
+export function visitReferences(front: FrontMatter, names: Names): Fault[] {
+  return dangling(front, names, [
+    ...recordsOf(front.data, 'batteries').flatMap(({ raw, path }) => named(raw, path, ['controller'], 'controller')),
+    ...recordsOf(front.data, 'readings').flatMap(({ raw, path }) => [
+      ...named(raw, path, ['station'], 'station'),
+      ...named(raw, path, ['supply'], 'supply')
+    ])
+  ])
+}
+
+function named(raw: unknown, path: Path, keys: Path, kind: keyof Names): Reference[] {
+  const name = nameAt({ raw, path }, ...keys)
+  return name === undefined ? [] : [{ path: [...path, ...keys], name, kind }]
+}
+
+function ownController(raw: unknown, path: Path): Reference[] {
+  const parts = stationParts(nameAt({ raw, path }, 'id') ?? '')
+  return parts ? [{ path: [...path, 'id'], name: parts[0], kind: 'controller', fatal: true }] : []
+}
+
+function programStations(controller: unknown, program: unknown, path: Path): Reference[] {
+  const id = nameAt({ raw: controller, path }, 'id')
+  const stations = valueAt(program, ['stations'])
+  if (id === undefined || typeof stations !== 'object' || stations === null || Array.isArray(stations)) return []
+  const numbers = Object.keys(stations).filter(number => /^\d+$/u.test(number))
+  return numbers.map(number => ({
+    path: [...path, 'stations', number],
+    name: `${id}/${number}`,
+    kind: 'station',
+    isKey: true
+  }))
+}
+
+function dangling(front: FrontMatter, names: Names, references: readonly Reference[]): Fault[] {
+  return references
+    .filter(one => !names[one.kind].includes(canonical(one)))
+    .map(one => danglingFault(front, one, names[one.kind]))
+}
+
+function canonical({ kind, name }: Reference): string {
+  return kind === 'station' ? stationName(name) : name
+}
+
+function danglingFault(front: FrontMatter, reference: Reference, known: readonly string[]): Fault {
+  const { path, name, kind, isKey = false, fatal = false } = reference
+  const near = sameDigits(name, nearest(name, known))
+  const value = fatal ? `${near}/${stationParts(nameOf(front, path))?.[1]}` : near
+  const details: Details = {
+    name,
+    kind,
+    known,
+    key: String(path.at(-1)),
+    ...(near === undefined ? {} : { nearest: near }),
+    ...(near === undefined || value === undefined || isKey ? {} : { corrected: corrected(front, path, value) })
+  }
+  const place = isKey ? placeOfKey(front, path) : placeOf(front, path)
+  const make = fatal ? fatalFault : mildFault
+  return make('file/dangling-reference', subjectOf(front.data, path), place, details)
+}
+
+function nameOf(front: FrontMatter, path: Path): string {
+  return String(valueAt(front.data, path) ?? '')
+}
+
+/** VB2 for VB3 is another box, not a slip: a proposal keeps the digits. */
+function sameDigits(name: string, near: string | undefined): string | undefined {
+  const digits = (text: string) => text.replace(/\D+/gu, ' ').trim()
+  return near !== undefined && digits(near) === digits(name) ? near : undefined
+}

@@ -1,0 +1,20 @@
+export type FenceKind =
+  /** The first line is not three dashes. */
+  | 'missing'
+  /** Something stands after the dashes of the first line: another language, or text. */
+  | 'language'
+  /** No second line of three dashes. */
+  | 'open'
+  /** The second fence has something after its dashes. */
+  | 'closing'
+
+/** What is wrong with the two lines of three dashes; undefined where both are there. */
+export function fenceProblem(text: string): { readonly kind: FenceKind; readonly line: number } | undefined {
+  const lines = text.split(/\r?\n/u)
+  const first = lines[0] ?? ''
+  if (!first.startsWith('---') || first.startsWith('----')) return { kind: 'missing', line: 1 }
+  if (first.trim() !== '---') return { kind: 'language', line: 1 }
+  const closing = lines.findIndex((line, index) => index > 0 && line.startsWith('---'))
+  if (closing < 0) return { kind: 'open', line: 1 }
+  return (lines[closing] ?? '').trim() === '---' ? undefined : { kind: 'closing', line: closing + 1 }
+}

@@ -1,0 +1,24 @@
+import { closest, distance } from 'fastest-levenshtein'
+
+/** The known word that was most likely meant: the same letters but for case, hyphens and spaces, or a few typing slips away. */
+export function nearest(word: string, known: readonly string[]): string | undefined {
+  const plain = squeezed(word)
+  const same = known.find(one => squeezed(one) === plain)
+  if (same !== undefined) return same
+  if (known.length === 0 || plain === '') return undefined
+  const near = closest(
+    word.toLowerCase(),
+    known.map(one => one.toLowerCase())
+  )
+  const found = known.find(one => one.toLowerCase() === near)
+  return distance(word.toLowerCase(), near) <= slipsAllowed(Math.min(word.length, near.length)) ? found : undefined
+}
+
+/** One slip in a word of up to four letters, two up to eight, three beyond. */
+function slipsAllowed(letters: number): number {
+  return letters <= 4 ? 1 : letters <= 8 ? 2 : 3
+}
+
+function squeezed(word: string): string {
+  return word.toLowerCase().replace(/[\s_-]+/gu, '')
+}

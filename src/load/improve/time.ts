@@ -1,0 +1,39 @@
+import { parseClock } from '../../units/clock.ts'
+import { wrong } from '../schema/field.ts'
+import type { Wrong } from '../schema/field.ts'
+
+/** What is wrong with a time of day. */
+export function clockWrong(text: string): Wrong {
+  const written = /^(\d{1,2}):(\d{2})/u.exec(text)
+  if (text === '24:00') return wrong('file/time', { reason: 'midnight' }, '00:00')
+  if (written && Number(written[2]) > 59) return wrong('file/time', { reason: 'minute', minute: written[2] ?? '' })
+  if (written && /[ap]\.?m/iu.test(text)) return wrong('file/time', { reason: 'half', hour: written[1] ?? '' })
+  if (written) return wrong('file/time', { reason: 'hour', hour: written[1] ?? '' })
+  return wrong('file/time', { reason: 'form' }, rewritten(text))
+}
+
+/** What is wrong with a window: the end at fault, or its form. */
+export function windowWrong(text: string): Wrong {
+  const ends = text.split(/\s*[-–]\s*/u)
+  const bad = ends.find(end => parseClock(end) === undefined)
+  if (ends.length !== 2 || bad === undefined) {
+    const again = text.replace(/\s*(?:to|until|till|and|—|\.\.)\s*/iu, '-')
+    return wrong('file/time', { reason: 'window' }, again !== text && !windowFails(again) ? again : undefined)
+  }
+  const fault = clockWrong(bad)
+  const value = fault.value === undefined ? undefined : text.replace(bad, fault.value)
+  return wrong('file/time', { ...fault.details, end: bad }, value)
+}
+
+function windowFails(text: string): boolean {
+  const ends = text.split('-')
+  return ends.length !== 2 || ends.some(end => parseClock(end) === undefined)
+}
+
+/** 22.30, 2230, 22h30, 10 pm and 10pm as they are written here. */
+function rewritten(text: string): string | undefined {
+  const half = /^(\d{1,2})\s*([ap]\.?m\.?)$/iu.exec(text)
+  const digits = /^(\d{1,2})[.h,]?(\d{2})$/iu.exec(text)
+  const again = half ? `${half[1]}:00 ${half[2]}` : digits ? `${digits[1]?.padStart(2, '0')}:${digits[2]}` : undefined
+  return again !== undefined && parseClock(again) !== undefined ? again : undefined
+}

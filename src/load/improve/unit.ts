@@ -1,0 +1,130 @@
+import { DIMENSIONS } from '../../units/dimension.ts'
+import type { Dimension } from '../../units/dimension.ts'
+import { unitsOf } from '../../units/quantity.ts'
+import type { QuantityProblem } from '../../units/quantity.ts'
+import { wrong } from '../schema/field.ts'
+import type { Wrong } from '../schema/field.ts'
+import { nearest } from './nearest.ts'
+
+/** The units that people mean when they leave one out, metric and US in pairs, most likely first. From memory. */
+const LIKELY: Readonly<Record<Dimension, readonly (readonly [metric: string, us: string])[]>> = {
+  length: [
+    ['m', 'ft'],
+    ['mm', 'in'],
+    ['cm', 'in']
+  ],
+  area: [['m²', 'ft²']],
+  volume: [
+    ['m³', 'gal'],
+    ['L', 'gal']
+  ],
+  flow: [
+    ['L/min', 'gpm'],
+    ['L/h', 'gph'],
+    ['m³/h', 'gpm']
+  ],
+  pressure: [
+    ['bar', 'psi'],
+    ['kPa', 'psi']
+  ],
+  resistance: [['ohm', 'ohm']],
+  'resistance-per-length': [['ohm/km', 'ohm/kft']],
+  voltage: [['V', 'V']],
+  current: [
+    ['mA', 'mA'],
+    ['µA', 'µA']
+  ],
+  charge: [['mAh', 'mAh']],
+  capacitance: [['µF', 'µF']],
+  duration: [
+    ['min', 'min'],
+    ['s', 's'],
+    ['h', 'h'],
+    ['ms', 'ms']
+  ],
+  temperature: [['°C', '°F']],
+  ratio: [['%', '%']],
+  rate: [['mm/h', 'in/h']],
+  force: [['kN', 'lbf']]
+}
+
+/** Spellings that are no unit here but whose meaning is plain. */
+const SPELLINGS: Readonly<Record<string, string>> = {
+  lpm: 'L/min',
+  'l/m': 'L/min',
+  lph: 'L/h',
+  'l/hr': 'L/h',
+  lps: 'L/s',
+  'gal/hr': 'gal/h',
+  feet: 'ft',
+  foot: 'ft',
+  inch: 'in',
+  inches: 'in',
+  meter: 'm',
+  meters: 'm',
+  metre: 'm',
+  metres: 'm',
+  sqm: 'm²',
+  'm^2': 'm²',
+  sqft: 'ft²',
+  'ft^2': 'ft²',
+  sf: 'ft²',
+  mins: 'min',
+  hrs: 'h',
+  secs: 's',
+  gallons: 'gal',
+  gallon: 'gal',
+  liters: 'L',
+  litres: 'L',
+  r: 'ohm',
+  'amp-hours': 'Ah',
+  pct: '%'
+}
+
+/** Words for a quantity that could not be read. `example` is a whole value of the key at fault. */
+export function quantityWrong(problem: QuantityProblem, dimension: Dimension, example: string): Wrong {
+  const { noun } = DIMENSIONS[dimension]
+  switch (problem.kind) {
+    case 'unit-missing': {
+      const units = likelyUnits(dimension, example)
+      return wrong('file/unit-missing', { noun, number: problem.number, units }, `${problem.number} ${units[0]}`)
+    }
+    case 'decimal-comma':
+      return wrong('file/decimal-comma', { noun }, problem.corrected)
+    case 'unit-of-another-kind': {
+      const given = DIMENSIONS[problem.dimension].noun
+      return wrong('file/unit-wrong-kind', {
+        noun,
+        unit: problem.unit,
+        given,
+        units: likelyUnits(dimension, example),
+        example
+      })
+    }
+    case 'unit-unknown': {
+      const unit = nearestUnit(problem.unit, dimension)
+      return wrong('file/unit-unknown', {
+        noun,
+        unit: problem.unit,
+        units: likelyUnits(dimension, example),
+        example,
+        ...(unit === undefined ? {} : { nearest: unit })
+      })
+    }
+    case 'not-a-quantity':
+      return wrong('file/not-understood', { expected: `${noun} with its unit`, example })
+  }
+}
+
+/** The unit of the example first, its US twin beside it: of each pair the metric one stands first. */
+export function likelyUnits(dimension: Dimension, example: string): string[] {
+  const own = example.replace(/^[^A-Za-z°%µ]*/u, '')
+  const pairs = [...LIKELY[dimension]].sort((a, b) => Number(b.includes(own)) - Number(a.includes(own)))
+  return [...new Set(pairs.flat())]
+}
+
+export function nearestUnit(unit: string, dimension: Dimension): string | undefined {
+  const spelled = SPELLINGS[unit.toLowerCase()]
+  const units = unitsOf(dimension)
+  return spelled !== undefined && units.includes(spelled) ? spelled : nearest(unit, units)
+}

@@ -1,0 +1,78 @@
+import type { z } from 'zod'
+import type { At } from '../diagnostics/finding.ts'
+import type { Climate, Company, ProductSheet, Site, Visit, WateringRule } from '../model/site.ts'
+import type { FrontMatter } from './front-matter.ts'
+import { privateContactWords, privateWordsOf } from './private-words.ts'
+import { proseOf } from './prose.ts'
+import { makeBox } from './schema/box.ts'
+import { makeClimate } from './schema/climate.ts'
+import { makeContact } from './schema/contact.ts'
+import { makeController } from './schema/controller.ts'
+import { makeLocation } from './schema/location.ts'
+import { below, each, given, made, part } from './schema/made.ts'
+import { makeSeason } from './schema/season.ts'
+import { makeSensor } from './schema/sensor.ts'
+import type { site } from './schema/site.ts'
+import { makeStation } from './schema/station.ts'
+import { makeSupply } from './schema/supply.ts'
+import { makeWarranty } from './schema/warranty.ts'
+import { makeWateringRule } from './schema/watering-rule.ts'
+import { makeWinter } from './schema/winter.ts'
+import { makeWorkRules } from './schema/work-rules.ts'
+
+/** What the shared files and the visits say, ready to be joined to a site. Paths are as the site file writes them. */
+export interface Companions {
+  readonly sheets: ReadonlyMap<string, ProductSheet>
+  readonly climates: ReadonlyMap<string, Climate>
+  readonly rules: ReadonlyMap<string, WateringRule>
+  readonly company: Company | undefined
+  readonly visits: readonly Visit[]
+  /** Every file that was read, the site file first: their private words all count. */
+  readonly fronts: readonly FrontMatter[]
+}
+
+export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMatter, companions: Companions): Site {
+  const at: At = { file: front.lines.file, path: [] }
+  const contacts = each(raw.contacts, at, 'contacts', makeContact)
+  return made<Site>({
+    at,
+    id,
+    title: raw.title,
+    units: raw.units,
+    paper: raw.paper ?? (raw.units === 'us' ? 'Letter' : 'A4'),
+    status: raw.status ?? 'in-service',
+    place: raw.place ?? 'other',
+    revision: given(raw.revision),
+    location: part(raw.location, at, 'location', makeLocation),
+    contacts,
+    season: part(raw.season, at, 'season', makeSeason),
+    climate: climateOf(raw.climate, at, companions),
+    supplies: each(raw.supplies, at, 'supplies', makeSupply),
+    wateringRules: rulesOf(raw['watering-rules'], at, companions),
+    workRules: makeWorkRules(raw['work-rules'] ?? {}, below(at, 'work-rules')),
+    winter: part(raw.winter, at, 'winter', makeWinter),
+    boxes: each(raw.boxes, at, 'boxes', makeBox),
+    controllers: each(raw.controllers, at, 'controllers', (one, place) =>
+      makeController(one, place, companions.sheets.get(one.sheet ?? ''))
+    ),
+    stations: each(raw.stations, at, 'stations', makeStation),
+    sensors: each(raw.sensors, at, 'sensors', makeSensor),
+    warranties: each(raw.warranty, at, 'warranty', makeWarranty),
+    visits: companions.visits,
+    privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],
+    prose: proseOf(front).map(({ line: _, ...section }) => section),
+    company: companions.company
+  })
+}
+
+function climateOf(raw: z.output<typeof site>['climate'], at: At, { climates }: Companions): Climate | undefined {
+  if (typeof raw === 'string') return climates.get(raw)
+  return part(raw, at, 'climate', makeClimate)
+}
+
+function rulesOf(raw: z.output<typeof site>['watering-rules'], at: At, { rules }: Companions): readonly WateringRule[] {
+  return (raw ?? []).flatMap((one, index) => {
+    if (typeof one !== 'string') return [makeWateringRule(one, below(at, 'watering-rules', index))]
+    return rules.get(one) ?? []
+  })
+}

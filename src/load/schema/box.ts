@@ -1,0 +1,70 @@
+import type { z } from 'zod'
+import type { At } from '../../diagnostics/finding.ts'
+import type { Box, Photo } from '../../model/site.ts'
+import { optional } from './field.ts'
+import { below, given, made } from './made.ts'
+import { either, list, record } from './record.ts'
+import { id, text } from './texts.ts'
+
+const photoRecord = record(
+  'a photo',
+  { does: 'A picture with words under it.', example: '{ file: vb1-open.jpg, caption: "lid open, tag readable" }' },
+  {
+    file: text('Name of the file beside the site file.', 'vb1-open.jpg'),
+    caption: optional(text('Words under the picture.', '"lid open, tag readable"'))
+  }
+)
+
+const photo = either(
+  { does: 'A picture: the name of its file, or the file and words under it.', example: 'vb1-open.jpg' },
+  text('Name of the file beside the site file.', 'vb1-open.jpg'),
+  photoRecord
+)
+
+export const box = record(
+  'a valve box',
+  {
+    does: 'A valve box.',
+    example: '{ id: VB1, where: "centre island, NE", ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }'
+  },
+  {
+    id: id('Name of the box, as marked on its lid.', 'VB1'),
+    tag: optional(text('Its permanent code; `underlid tag` draws one.', '7KQ3F9X')),
+    where: optional(text('Where it is, in words.', '"centre island, NE"')),
+    ties: optional(
+      list(text('A distance to something that stays.', '"4.2 m from lamp post 7"'), {
+        does: 'Distances to things that stay, two at least.',
+        example: '["4.2 m from lamp post 7", "6.0 m from curb"]'
+      })
+    ),
+    'load-rating': optional(text('Class of the lid.', 'B125')),
+    photos: optional(list(photo, { does: 'Pictures, beside the site file.', example: '[vb1-open.jpg]' })),
+    status: optional(text('Where it is not simply in use.', 'taken away for street works')),
+    hazards: optional(
+      list(text('One hazard.', 'wasps in summer'), {
+        does: 'What can hurt a hand or the kit in this box.',
+        example: '[wasps in summer]'
+      })
+    )
+  }
+)
+
+export function makeBox(raw: z.output<typeof box>, at: At): Box {
+  return made<Box>({
+    at,
+    id: raw.id,
+    tag: given(raw.tag),
+    where: given(raw.where),
+    ties: raw.ties ?? [],
+    loadRating: given(raw['load-rating']),
+    photos: (raw.photos ?? []).map((one, index) => makePhoto(one, below(at, 'photos', index))),
+    status: given(raw.status),
+    hazards: raw.hazards ?? []
+  })
+}
+
+function makePhoto(raw: z.output<typeof photo>, at: At): Photo {
+  return typeof raw === 'string'
+    ? made<Photo>({ at, file: raw, caption: undefined })
+    : made<Photo>({ at, file: raw.file, caption: given(raw.caption) })
+}

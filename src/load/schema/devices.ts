@@ -1,0 +1,30 @@
+import type { z } from 'zod'
+import type { At } from '../../diagnostics/finding.ts'
+import type { Devices } from '../../model/site.ts'
+import { optional } from './field.ts'
+import { given, made } from './made.ts'
+import { count } from './numbers.ts'
+import { quantity } from './quantities.ts'
+import { record } from './record.ts'
+import { text } from './texts.ts'
+
+export const devices = record(
+  'the devices',
+  { does: 'What gives the water.', example: '{ kind: spray, flow: 38 L/min }' },
+  {
+    kind: text('spray, rotor, drip, bubbler, micro-spray, ...', 'spray'),
+    flow: optional(quantity('Flow of all of them together.', 'flow', '38 L/min')),
+    each: optional(quantity('Flow of one.', 'flow', '2.3 L/h')),
+    count: optional(count('How many.', '22'))
+  }
+)
+
+export function makeDevices(raw: z.output<typeof devices>, at: At): Devices {
+  return made<Devices>({
+    at,
+    kind: raw.kind,
+    flow: given(raw.flow),
+    each: given(raw.each),
+    count: given(raw.count)
+  })
+}

@@ -1,0 +1,23 @@
+import type { z } from 'zod'
+import type { At } from '../../diagnostics/finding.ts'
+import type { Plants } from '../../model/site.ts'
+import { optional } from './field.ts'
+import { given, made } from './made.ts'
+import { number } from './numbers.ts'
+import { record } from './record.ts'
+import { text } from './texts.ts'
+
+export const plants = record(
+  'the plants',
+  { does: 'What grows there.', example: '{ kind: shrubs, factor: 0.5 }' },
+  {
+    factor: optional(
+      number('Share of reference ET that they need.', '0.5', { least: 0, most: 1.5, words: 'must be from 0 to 1.5' })
+    ),
+    kind: optional(text('What they are.', 'shrubs'))
+  }
+)
+
+export function makePlants(raw: z.output<typeof plants>, at: At): Plants {
+  return made<Plants>({ at, factor: given(raw.factor), kind: given(raw.kind) })
+}

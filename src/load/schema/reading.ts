@@ -1,0 +1,32 @@
+import type { z } from 'zod'
+import type { At } from '../../diagnostics/finding.ts'
+import type { Reading } from '../../model/site.ts'
+import { optional } from './field.ts'
+import { given, made } from './made.ts'
+import { quantity } from './quantities.ts'
+import { record } from './record.ts'
+import { text } from './texts.ts'
+import { date } from './times.ts'
+
+export const reading = record(
+  'a reading',
+  { does: 'What a meter showed.', example: '{ on: 2026-03-20, coil: 4.3 ohm, by: installer }' },
+  {
+    on: date('The day.', '2026-03-20'),
+    coil: optional(quantity('At the coil, leads off.', 'resistance', '4.3 ohm', 'zero')),
+    loop: optional(quantity('At the controller, leads off: both wires and the coil.', 'resistance', '5.1 ohm', 'zero')),
+    temperature: optional(quantity('Of the air.', 'temperature', '12 °C', 'any')),
+    by: optional(text('Who read it.', 'installer'))
+  }
+)
+
+export function makeReading(raw: z.output<typeof reading>, at: At): Reading {
+  return made<Reading>({
+    at,
+    on: raw.on,
+    coil: given(raw.coil),
+    loop: given(raw.loop),
+    temperature: given(raw.temperature),
+    by: given(raw.by)
+  })
+}

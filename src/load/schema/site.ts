@@ -1,0 +1,61 @@
+import { PAPERS, PLACES, SITE_STATUSES } from '../../model/site.ts'
+import { box } from './box.ts'
+import { climate } from './climate.ts'
+import { contact } from './contact.ts'
+import { controller } from './controller.ts'
+import { optional } from './field.ts'
+import { location } from './location.ts'
+import { either, list, record } from './record.ts'
+import { season } from './season.ts'
+import { sensor } from './sensor.ts'
+import { station } from './station.ts'
+import { supply } from './supply.ts'
+import { choice, text } from './texts.ts'
+import { warranty } from './warranty.ts'
+import { wateringRule } from './watering-rule.ts'
+import { winter } from './winter.ts'
+import { workRules } from './work-rules.ts'
+
+const CLIMATE = {
+  does: 'Month-by-month figures, or the shared file that holds them.',
+  example: '_shared/climates/north-coast.md'
+}
+const RULE = { does: 'A rule, or the shared file that holds it.', example: '_shared/rules/port-sable.md' }
+
+/** The front matter of a site.md. */
+export const site = record(
+  'the site file',
+  { does: 'One site.', example: 'title: Kestrel Cross Roundabout' },
+  {
+    title: text('Name of the site.', 'Kestrel Cross Roundabout'),
+    units: choice(
+      'How outputs show figures: us or metric. Values may be written in any unit.',
+      ['us', 'metric'],
+      'metric'
+    ),
+    paper: optional(choice('A4 or Letter; by the units where nothing is written.', PAPERS, 'A4')),
+    status: optional(
+      choice('Where the site stands; in-service where nothing is written.', SITE_STATUSES, 'in-service')
+    ),
+    place: optional(choice('What kind of place it is; other where nothing is written.', PLACES, 'roundabout')),
+    revision: optional(text('Revision of the record, as printed on each page.', '"3"')),
+    location: optional(location),
+    contacts: optional(list(contact, { does: 'Who is who.', example: '[{ role: owner, name: Harrow Mere Council }]' })),
+    season: optional(season),
+    climate: optional(either(CLIMATE, text(CLIMATE.does, CLIMATE.example), climate)),
+    supplies: optional(list(supply, { does: 'Points of connection.', example: '[{ id: S1, kind: potable }]' })),
+    'watering-rules': optional(
+      list(either(RULE, text(RULE.does, RULE.example), wateringRule), {
+        does: 'Rules that watering must keep.',
+        example: '[{ authority: Port Sable Water, window: 22:00-06:00 }]'
+      })
+    ),
+    'work-rules': optional(workRules),
+    winter: optional(winter),
+    boxes: optional(list(box, { does: 'Valve boxes.', example: '[{ id: VB1, where: "centre island, NE" }]' })),
+    controllers: optional(list(controller, { does: 'Controllers.', example: '[{ id: K1, box: VB1 }]' })),
+    stations: optional(list(station, { does: 'Stations.', example: '[{ id: K1/1, zone: Z1 }]' })),
+    sensors: optional(list(sensor, { does: 'Sensors.', example: '[{ id: RS1, kind: rain }]' })),
+    warranty: optional(list(warranty, { does: 'Warranties.', example: '[{ item: whole system, start: 2025-04-30 }]' }))
+  }
+)

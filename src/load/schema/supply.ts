@@ -1,0 +1,70 @@
+import type { z } from 'zod'
+import type { At } from '../../diagnostics/finding.ts'
+import type { Backflow, Supply } from '../../model/site.ts'
+import { optional } from './field.ts'
+import { given, made, part } from './made.ts'
+import { quantity } from './quantities.ts'
+import { record } from './record.ts'
+import { id, text } from './texts.ts'
+import { date, interval } from './times.ts'
+
+export const backflow = record(
+  'the backflow assembly',
+  {
+    does: 'The assembly that keeps irrigation water out of the drinking water.',
+    example: '{ kind: double check, tested: 2026-03-20 }'
+  },
+  {
+    kind: text('Kind of assembly, or "not fitted" with a reason.', 'double check'),
+    serial: optional(text('Serial number.', '"BF-2207"')),
+    tested: optional(date('Day of the last test.', '2026-03-20')),
+    tester: optional(text('Who tested it.', 'M. Example, certificate 4711')),
+    interval: optional(interval('How often it is tested; 12 months where nothing is written.', '12 months')),
+    reason: optional(text('Why none is fitted.', 'tank with an air gap'))
+  }
+)
+
+export const supply = record(
+  'a supply',
+  { does: 'A point of connection.', example: '{ id: S1, kind: potable, limit: 60 L/min }' },
+  {
+    id: id('Name of the supply.', 'S1'),
+    kind: text('potable, reclaimed, well, tank, rainwater, ...', 'potable'),
+    'shut-off': optional(
+      text('Where and how to shut the water off.', '"meter pit, 2 m N of lamp post 4, quarter turn, T-key"')
+    ),
+    limit: optional(quantity('The most that may be drawn at once.', 'flow', '60 L/min')),
+    'static-pressure': optional(quantity('Pressure with nothing running.', 'pressure', '4.1 bar')),
+    meter: optional(text('Size and number of the meter, and the unit it counts in.', '"1 in, no. 1187, m³"')),
+    backflow: optional(backflow),
+    injection: optional(text('What is dosed into the water, and where.', 'liquid feed, at the pump')),
+    signs: optional(text('Signs and marks where the water is not for drinking.', 'purple lids, sign at the gate'))
+  }
+)
+
+export function makeSupply(raw: z.output<typeof supply>, at: At): Supply {
+  return made<Supply>({
+    at,
+    id: raw.id,
+    kind: raw.kind,
+    shutOff: given(raw['shut-off']),
+    limit: given(raw.limit),
+    staticPressure: given(raw['static-pressure']),
+    meter: given(raw.meter),
+    backflow: part(raw.backflow, at, 'backflow', makeBackflow),
+    injection: given(raw.injection),
+    signs: given(raw.signs)
+  })
+}
+
+function makeBackflow(raw: z.output<typeof backflow>, at: At): Backflow {
+  return made<Backflow>({
+    at,
+    kind: raw.kind,
+    serial: given(raw.serial),
+    tested: given(raw.tested),
+    tester: given(raw.tester),
+    interval: given(raw.interval),
+    reason: given(raw.reason)
+  })
+}

@@ -1,0 +1,54 @@
+import type { z } from 'zod'
+import { nearest } from '../improve/nearest.ts'
+import { field, taken, wrong } from './field.ts'
+
+const TEXT = { type: ['string', 'number'] } as const
+
+export function text(does: string, example: string): z.ZodType<string> {
+  return field({ does, example }, TEXT, value =>
+    typeof value === 'boolean'
+      ? wrong('file/wrong-shape', { expected: 'text', got: 'true or false', example }, `"${value}"`)
+      : taken(String(value).trim())
+  )
+}
+
+/**
+ * A name that other records point to. It must be text: 7 and 07 would be one number and are two names, so a number is refused and the
+ * writer told to put it in quotes.
+ */
+export function id(does: string, example: string): z.ZodType<string> {
+  return field({ does, example }, { type: 'string' }, value =>
+    typeof value === 'string'
+      ? taken(value.trim())
+      : wrong('file/wrong-shape', { expected: 'a name', got: 'a bare number', example }, `"${value}"`)
+  )
+}
+
+/** One of a few words. Case is the writer's own business. */
+export function choice<const T extends string>(does: string, of: readonly T[], example: NoInfer<T>): z.ZodType<T> {
+  return field({ does, example }, { enum: [...of] }, value => {
+    const written = String(value).replace(/\s+/gu, ' ').trim()
+    const found = of.find(one => one.toLowerCase() === written.toLowerCase())
+    if (found !== undefined) return taken(found)
+    const near = nearest(written, of)
+    return wrong('file/not-one-of', { known: of, ...(near === undefined ? {} : { nearest: near }) }, near)
+  })
+}
+
+/** yes or no; true and false are as good. */
+export function yesNo(does: string, example: 'yes' | 'no'): z.ZodType<boolean> {
+  return field({ does, example }, { enum: ['yes', 'no', true, false] }, value => {
+    const word = String(value).toLowerCase()
+    if (word === 'yes' || word === 'true') return taken(true)
+    if (word === 'no' || word === 'false') return taken(false)
+    return wrong('file/not-one-of', { known: ['yes', 'no'] })
+  })
+}
+
+/** Text that must have a form of its own: a slope, the name of a station. */
+export function pattern(does: string, example: string, form: RegExp, expected: string): z.ZodType<string> {
+  return field({ does, example }, { type: ['string', 'number'], pattern: form.source }, value => {
+    const written = String(value).trim()
+    return form.test(written) ? taken(written) : wrong('file/not-understood', { expected, example })
+  })
+}

@@ -1,0 +1,98 @@
+import type { z } from 'zod'
+import type { At } from '../../diagnostics/finding.ts'
+import type { Visit, VisitBattery, VisitReading } from '../../model/site.ts'
+import { optional } from './field.ts'
+import { each, given, made } from './made.ts'
+import { count } from './numbers.ts'
+import { quantity } from './quantities.ts'
+import { list, record } from './record.ts'
+import { id, text } from './texts.ts'
+import { date } from './times.ts'
+
+const battery = record(
+  'a battery of the visit',
+  {
+    does: 'Cells measured or changed.',
+    example: '{ controller: K1, fitted: 2026-05-04, kind: 9 V alkaline, count: 1 }'
+  },
+  {
+    controller: id('Whose cells.', 'K1'),
+    fitted: optional(date('Day on which new ones were fitted; left out where they were only measured.', '2026-05-04')),
+    kind: optional(text('Size and chemistry.', '9 V alkaline')),
+    count: optional(count('How many.', '1')),
+    rest: optional(quantity('Volts with nothing drawn.', 'voltage', '9.4 V', 'zero')),
+    'under-load': optional(quantity('Volts under the test load.', 'voltage', '8.9 V', 'zero'))
+  }
+)
+
+const reading = record(
+  'a reading of the visit',
+  { does: 'What a meter showed.', example: '{ station: K1/1, loop: 4.4 ohm }' },
+  {
+    station: optional(id('At which station.', 'K1/1')),
+    supply: optional(id('At which supply.', 'S1')),
+    coil: optional(quantity('At the coil, leads off.', 'resistance', '4.3 ohm', 'zero')),
+    loop: optional(quantity('At the controller, leads off.', 'resistance', '4.4 ohm', 'zero')),
+    meter: optional(quantity('What the water meter showed.', 'volume', '1284 m³', 'zero')),
+    flow: optional(quantity('Flow with the station running.', 'flow', '38 L/min', 'zero')),
+    pressure: optional(quantity('Pressure at that time.', 'pressure', '3.9 bar', 'zero'))
+  }
+)
+
+const lines = (does: string, example: string) =>
+  optional(list(text(does, example), { does, example: `["${example}"]` }))
+
+/** The front matter of a file in visits/. */
+export const visit = record(
+  'a visit',
+  { does: 'One visit.', example: 'on: 2026-05-04' },
+  {
+    on: date('The day.', '2026-05-04'),
+    by: optional(text('Who came.', '"M. Example, Example Landscapes"')),
+    reason: optional(text('route, call, season, ...', 'route')),
+    batteries: optional(list(battery, { does: 'Cells.', example: '[{ controller: K1, fitted: 2026-05-04 }]' })),
+    readings: optional(list(reading, { does: 'Readings.', example: '[{ station: K1/1, loop: 4.4 ohm }]' })),
+    found: lines('What was found.', 'Z3 opens slowly'),
+    done: lines('What was done.', 'cleaned VB2'),
+    open: lines('What is left open.', 'Z3 coil to be swapped')
+  }
+)
+
+export function makeVisit(raw: z.output<typeof visit>, at: At): Visit {
+  return made<Visit>({
+    at,
+    on: raw.on,
+    by: given(raw.by),
+    reason: given(raw.reason),
+    batteries: each(raw.batteries, at, 'batteries', makeBattery),
+    readings: each(raw.readings, at, 'readings', makeReading),
+    found: raw.found ?? [],
+    done: raw.done ?? [],
+    open: raw.open ?? []
+  })
+}
+
+function makeBattery(raw: z.output<typeof battery>, at: At): VisitBattery {
+  return made<VisitBattery>({
+    at,
+    controller: raw.controller,
+    fitted: given(raw.fitted),
+    kind: given(raw.kind),
+    count: given(raw.count),
+    rest: given(raw.rest),
+    underLoad: given(raw['under-load'])
+  })
+}
+
+function makeReading(raw: z.output<typeof reading>, at: At): VisitReading {
+  return made<VisitReading>({
+    at,
+    station: given(raw.station),
+    supply: given(raw.supply),
+    coil: given(raw.coil),
+    loop: given(raw.loop),
+    meter: given(raw.meter),
+    flow: given(raw.flow),
+    pressure: given(raw.pressure)
+  })
+}

@@ -1,0 +1,87 @@
+import { sortedBy } from '../base/collections.ts'
+import type { At, Place } from '../diagnostics/finding.ts'
+import type { Visit } from '../model/site.ts'
+import { companionsOf } from './companions.ts'
+import { duplicateIds } from './cross/duplicates.ts'
+import { missingFiles } from './cross/paths.ts'
+import { namesOf, siteReferences, visitReferences } from './cross/references.ts'
+import { fatalFault, sortFaults } from './fault.ts'
+import { readFrontMatter } from './front-matter.ts'
+import type { FrontMatter } from './front-matter.ts'
+import { placeOfLine } from './lines.ts'
+import type { Fault, LoadedSite, SourceText } from './loaded.ts'
+import { makeSite } from './make-site.ts'
+import { placeOf } from './place.ts'
+import { proseOf } from './prose.ts'
+import { readAs } from './read-as.ts'
+import { site as siteSchema } from './schema/site.ts'
+import { makeVisit, visit as visitSchema } from './schema/visit.ts'
+
+export interface SiteSources {
+  readonly id: string
+  /** site.md and the files of visits/, in any order. */
+  readonly files: readonly SourceText[]
+  /** Everything below sites/_shared/. */
+  readonly shared: readonly SourceText[]
+}
+
+/** A site as its files say it, with every fault of all of them at once. Never throws, whatever the files hold. */
+export function loadSite({ id, files, shared }: SiteSources): LoadedSite {
+  const source = files.find(one => /(?:^|\/)site\.md$/u.test(one.file))
+  if (!source) return withoutFile(id, files)
+  const front = readFrontMatter(source)
+  const visits = sortedBy(
+    files.filter(one => one !== source),
+    one => one.file
+  ).map(one => readFrontMatter(one))
+  const site = readAs(siteSchema, front)
+  const visited = visits.map(one => readAs(visitSchema, one))
+  const companions = companionsOf(front, shared)
+  const names = namesOf(front)
+  const faults = sortFaults([
+    ...site.faults,
+    ...visited.flatMap(one => one.faults),
+    ...companions.faults,
+    ...duplicateIds(front),
+    ...siteReferences(front, names),
+    ...missingFiles(front, shared),
+    ...(front.sound ? visits.flatMap(one => visitReferences(one, names)) : [])
+  ])
+  const fronts = [front, ...visits, ...companions.fronts]
+  const locate = locatorOf(fronts)
+  if (site.value === undefined || faults.some(fault => fault.fatal)) return { id, faults, locate }
+  const made = visited.flatMap(({ value }, index) => (value ? [makeVisit(value, topOf(visits[index] ?? front))] : []))
+  return { id, faults, locate, site: makeSite(id, site.value, front, { ...companions, fronts, visits: inOrder(made) }) }
+}
+
+function topOf(front: FrontMatter): At {
+  return { file: front.lines.file, path: [] }
+}
+
+/** By day, then by file: two visits on one day keep one order. */
+function inOrder(visits: readonly Visit[]): Visit[] {
+  return sortedBy(
+    visits,
+    one => one.on,
+    one => one.at.file
+  )
+}
+
+function locatorOf(fronts: readonly FrontMatter[]): (at: At) => Place {
+  const byFile = new Map(fronts.map(front => [front.lines.file, front]))
+  return ({ file, path }) => {
+    const front = byFile.get(file)
+    if (!front) return { file, line: 1, column: 1, length: 0, text: '' }
+    if (path[0] === 'prose') return placeOfLine(front.lines, proseOf(front)[Number(path[1])]?.line ?? front.bodyLine)
+    return placeOf(front, path)
+  }
+}
+
+function withoutFile(id: string, files: readonly SourceText[]): LoadedSite {
+  const file = `sites/${id}/site.md`
+  const place: Place = { file, line: 1, column: 1, length: 0, text: '' }
+  const faults: Fault[] = [
+    fatalFault('file/front-matter', '', place, { kind: 'no-file', files: files.map(one => one.file).sort() })
+  ]
+  return { id, faults, locate: at => ({ ...place, file: at.file }) }
+}

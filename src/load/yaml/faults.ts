@@ -1,0 +1,53 @@
+import type { Place } from '../../diagnostics/finding.ts'
+import type { Fault } from '../loaded.ts'
+import { fatalFault } from '../fault.ts'
+import type { Details } from '../fault.ts'
+import type { ParsedYaml } from './parse.ts'
+import { yamlProblems } from './problem.ts'
+import type { YamlProblem } from './problem.ts'
+
+type PlaceOf = (offset: number, length: number) => Place
+
+/** The faults of the writing itself. `sound` is false where what follows cannot be trusted. */
+export function yamlFaults(
+  text: string,
+  parsed: ParsedYaml,
+  place: PlaceOf
+): { readonly faults: readonly Fault[]; readonly sound: boolean } {
+  const problems = yamlProblems(text, parsed)
+  const tabs = problems.filter(problem => problem.kind === 'tab')
+  const others = problems.filter(problem => problem.kind !== 'tab')
+  const faults = [
+    ...(tabs[0] ? [fatalFault('file/tab', '', place(tabs[0].offset, 1), { lines: tabs.length })] : []),
+    ...others.map(problem => yamlFault(text, problem, place))
+  ]
+  return { faults, sound: problems.every(problem => problem.sound) }
+}
+
+function yamlFault(text: string, problem: YamlProblem, place: PlaceOf): Fault {
+  const { kind, offset, length, parser } = problem
+  const where = place(offset, length)
+  const word = /^[^\s:,[\]{}]*/u.exec(text.slice(offset))?.[0] ?? ''
+  if (kind === 'duplicate-key') {
+    return fatalFault('file/duplicate-key', '', { ...where, length: Math.max(1, word.length) }, { key: word })
+  }
+  const corrected = correctedLine(kind, where.text)
+  const details: Details = {
+    kind,
+    parser,
+    found: text.slice(offset, offset + Math.min(length, 40)),
+    ...(corrected ? { corrected } : {})
+  }
+  return fatalFault('file/yaml', '', where, details)
+}
+
+/** The writer's own line, put right, where one can be told. */
+function correctedLine(kind: YamlProblem['kind'], line: string): string | undefined {
+  const pair = /^\s*(?:- )?([\w-]+):\s*(.*?)\s*$/u.exec(line)
+  const [key, value] = [pair?.[1], pair?.[2] ?? '']
+  if (key === undefined || value === '') return undefined
+  if (kind === 'space-after-colon') return `${key}: ${value}`
+  if (kind === 'list-inline') return `${key}: [${value.replace(/^-\s*/u, '')}]`
+  const quotable = kind === 'colon-in-text' || kind === 'reserved-character' || kind === 'text-after-quote'
+  return quotable ? `${key}: "${value.replaceAll('"', "'")}"` : undefined
+}

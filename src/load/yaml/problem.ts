@@ -1,0 +1,139 @@
+import { isCollection, isScalar, visit } from 'yaml'
+import type { Node, YAMLError } from 'yaml'
+import type { ParsedYaml } from './parse.ts'
+
+/** What is wrong with the writing, in the terms the words are found by. */
+export type YamlKind =
+  | 'alias'
+  | 'bracket-open'
+  | 'colon-in-text'
+  | 'colon-missing'
+  | 'comma-missing'
+  | 'document-end'
+  | 'escape'
+  | 'indent'
+  | 'list-inline'
+  | 'quote-open'
+  | 'reserved-character'
+  | 'space-after-colon'
+  | 'tag'
+  | 'text-after-quote'
+  | 'too-deep'
+  | 'other'
+
+export interface YamlProblem {
+  readonly kind: YamlKind | 'duplicate-key' | 'tab'
+  readonly offset: number
+  readonly length: number
+  /** What the parser said; shown only where no words of ours fit. */
+  readonly parser: string
+  /** Whether the rest of the tree can still be trusted. */
+  readonly sound: boolean
+}
+
+type YamlFailure = Pick<YAMLError, 'code' | 'message' | 'pos'>
+
+/** One problem a line at most: the parser stumbles on after the first, and what it says then misleads. */
+export function yamlProblems(text: string, { root, errors }: ParsedYaml): YamlProblem[] {
+  const problems = [...errors.map(error => problemOf(text, root, error)), ...aliases(root)]
+  const seen = new Set<string>()
+  return problems
+    .sort((a, b) => a.offset - b.offset)
+    .filter(problem => {
+      const line = String(text.lastIndexOf('\n', problem.offset - 1))
+      if (seen.has(line)) return false
+      seen.add(line)
+      return true
+    })
+}
+
+function problemOf(text: string, root: Node | null, error: YamlFailure): YamlProblem {
+  const [start, end] = error.pos
+  const kind = kindOf(text, error)
+  const opened = kind === 'quote-open' || kind === 'bracket-open' ? openedAt(root, start) : undefined
+  const offset = opened ?? start
+  return {
+    kind,
+    offset,
+    length: opened === undefined ? Math.max(1, end - start) : 1,
+    parser: error.message,
+    sound: kind === 'duplicate-key' || kind === 'tag'
+  }
+}
+
+function kindOf(text: string, { code, message, pos }: YamlFailure): YamlProblem['kind'] {
+  const line = lineAround(text, pos[0])
+  switch (code) {
+    case 'DUPLICATE_KEY':
+      return 'duplicate-key'
+    case 'TAB_AS_INDENT':
+      return 'tab'
+    case 'TAG_RESOLVE_FAILED':
+    case 'MULTIPLE_TAGS':
+    case 'BAD_COLLECTION_TYPE':
+      return 'tag'
+    case 'BAD_ALIAS':
+    case 'ALIAS_PROPS':
+    case 'MULTIPLE_ANCHORS':
+      return 'alias'
+    case 'BAD_SCALAR_START':
+      return 'reserved-character'
+    case 'BAD_DQ_ESCAPE':
+      return 'escape'
+    case 'RESOURCE_EXHAUSTION':
+      return 'too-deep'
+    case 'MULTIPLE_DOCS':
+    case 'BAD_DIRECTIVE':
+      return 'document-end'
+    case 'BLOCK_AS_IMPLICIT_KEY':
+      return /^[^:]*:\s.*:\s/u.test(line) ? 'colon-in-text' : 'indent'
+    case 'MULTILINE_IMPLICIT_KEY':
+      return 'indent'
+    default:
+      return kindByMessage(message, line)
+  }
+}
+
+function kindByMessage(message: string, line: string): YamlKind {
+  if (message.includes('closing')) return 'quote-open'
+  if (/^Flow (?:sequence|map).*end with|^Expected flow .* to end/u.test(message)) return 'bracket-open'
+  if (message.startsWith('Missing , ')) return 'comma-missing'
+  if (message.startsWith('Missing space after :')) return 'space-after-colon'
+  if (message.startsWith('Implicit map keys need'))
+    return /^\s*(?:- )?[\w-]+:\S/u.test(line) ? 'space-after-colon' : 'colon-missing'
+  if (message.includes('block-seq-ind')) return 'list-inline'
+  if (/^Unexpected (?:scalar|double|single).* at node end/u.test(message)) return 'text-after-quote'
+  if (/same column|without - indicator|indent/u.test(message)) return 'indent'
+  if (message.includes('directives-end')) return 'document-end'
+  return 'other'
+}
+
+/** The start of the innermost quoted text or bracket that is still open at the offset. */
+function openedAt(root: Node | null, offset: number): number | undefined {
+  let opened: number | undefined
+  visit(root, {
+    Node: (_, node) => {
+      const [start, end] = node.range ?? [offset + 1, 0]
+      const quoted = isScalar(node) && (node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE')
+      if ((quoted || (isCollection(node) && node.flow === true)) && start < offset && end >= offset) opened = start
+    }
+  })
+  return opened
+}
+
+function aliases(root: Node | null): YamlProblem[] {
+  const problems: YamlProblem[] = []
+  visit(root, {
+    Alias: (_, node) => {
+      const [start = 0, end = 0] = node.range ?? []
+      problems.push({ kind: 'alias', offset: start, length: Math.max(1, end - start), parser: '', sound: true })
+    }
+  })
+  return problems
+}
+
+function lineAround(text: string, offset: number): string {
+  const start = text.lastIndexOf('\n', offset - 1) + 1
+  const end = text.indexOf('\n', offset)
+  return text.slice(start, end < 0 ? text.length : end)
+}
