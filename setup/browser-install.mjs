@@ -10,20 +10,20 @@ import { childEnv, tell } from './tell.mjs'
  * A browser that was seen to print here: found, else brought in by the first way that works. Undefined where none could be had;
  * then it has been told where it was looked and what to do. One line a step.
  */
-export async function ensureBrowser({ say = tell, ways = installers() } = {}) {
+export async function ensureBrowser({ say = tell, ways = installers(), places = browsersThere } = {}) {
   const failures = []
-  const found = await firstThatPrints(browsersThere(), failures)
+  const found = await firstThatPrints(places(), failures)
   if (found) return report(say, found)
   if (process.env.UNDERLID_BROWSER !== 'none')
     for (const way of ways) {
-      const brought = await tryWay(way, failures, say)
+      const brought = await tryWay(way, { failures, say, places })
       if (brought) return report(say, brought)
     }
   for (const line of noBrowserMessage(failures)) say(line)
   return undefined
 }
 
-async function tryWay(way, failures, say) {
+async function tryWay(way, { failures, say, places }) {
   say(`Browser: none that prints so far; bringing one ${way.words} …`)
   try {
     way.install()
@@ -33,7 +33,7 @@ async function tryWay(way, failures, say) {
   }
   const before = new Set(failures.map(failure => failure.path))
   return firstThatPrints(
-    browsersThere().filter(place => !before.has(place.path)),
+    places().filter(place => !before.has(place.path)),
     failures
   )
 }

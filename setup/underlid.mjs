@@ -11,6 +11,12 @@ if (problem) stop(problem)
 if (!existsSync(join(PROJECT, 'node_modules', 'tsx')))
   stop(`The packages are not installed yet. Run this once, in ${PROJECT}:`, '  npm start')
 
+// Somebody who reads only the first lines (`underlid due | head`) closes our output. The work goes on to its end, and its exit code.
+for (const output of [process.stdout, process.stderr])
+  output.on('error', error => {
+    if (error.code !== 'EPIPE') throw error
+  })
+
 const { register } = await import('tsx/esm/api')
 register()
 await import('../src/cli/main.ts')

@@ -15,17 +15,21 @@ export interface NoBrowser {
   readonly told: readonly string[]
 }
 
-/**
- * Starts the first browser that starts, lends it to `work` and closes it whatever happens, an interrupt included. Answers what
- * `work` answers, or that there is none.
- */
-export async function withBrowser<T>(work: (opened: OpenBrowser) => Promise<T>): Promise<T | NoBrowser> {
+/** Starts the first browser that starts. Whoever opens it closes it; it ends with this process in any case, an interrupt included. */
+export async function openBrowser(): Promise<OpenBrowser | NoBrowser> {
   const { browser, place, failures } = await startFirst(options => puppeteer.launch(options), browsersThere())
   if (!browser || !place) return { told: noBrowserMessage(failures) }
+  return { browser, version: await browser.version(), path: place.path }
+}
+
+/** Lends a browser to `work` and closes it whatever happens. Answers what `work` answers, or that there is none. */
+export async function withBrowser<T>(work: (opened: OpenBrowser) => Promise<T>): Promise<T | NoBrowser> {
+  const opened = await openBrowser()
+  if (isNoBrowser(opened)) return opened
   try {
-    return await work({ browser, version: await browser.version(), path: place.path })
+    return await work(opened)
   } finally {
-    await browser.close()
+    await opened.browser.close()
   }
 }
 

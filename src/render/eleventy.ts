@@ -1,10 +1,12 @@
 import { join, relative } from 'node:path'
 import Eleventy from '@11ty/eleventy'
 import { PROJECT } from '../../setup/browser.mjs'
-import { templateEnvironment, templateFault } from './eleventy-environment.ts'
-import type { TemplateFault, TemplateHelpers } from './eleventy-environment.ts'
+import type { Environment } from 'nunjucks'
+import { templateFault } from './eleventy-fault.ts'
+import type { TemplateFault } from './eleventy-fault.ts'
 import { planFaults } from './eleventy-plan.ts'
 import type { PagePlan } from './eleventy-plan.ts'
+import { templateEnvironment } from './template-environment.ts'
 
 export type { PagePlan } from './eleventy-plan.ts'
 
@@ -13,9 +15,9 @@ export interface RenderedPage {
   readonly html: string
 }
 
-export interface RenderOptions extends TemplateHelpers {
-  /** Every template sees these as `words`. */
-  readonly words?: object
+export interface RenderOptions {
+  /** Left out: the one with all helpers and words. */
+  readonly environment?: Environment
   /** Folder of the templates; pages stand in its `pages/`. */
   readonly templates?: string
 }
@@ -31,11 +33,11 @@ export async function renderPages(pages: readonly PagePlan[], options: RenderOpt
   if (faults.length > 0) throw new Error(faults.join('\n'))
   if (pages.length === 0) return []
   const templates = options.templates ?? join(PROJECT, 'templates')
-  const environment = templateEnvironment(templates, options)
+  const environment = options.environment ?? templateEnvironment()
   const broken = new Map<string, string[]>()
   const html = (page: PagePlan): string => {
     try {
-      return environment.render(`pages/${page.template}.njk`, { view: page.data, words: options.words })
+      return environment.render(`pages/${page.template}.njk`, { view: page.data })
     } catch (error) {
       const fault = faultWords(templateFault(error, join(templates, 'pages', `${page.template}.njk`)))
       broken.set(fault, [...(broken.get(fault) ?? []), page.path])

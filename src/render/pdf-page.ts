@@ -15,17 +15,20 @@ export interface PrintSource {
   readonly base: string
 }
 
-/**
- * Lets the page see files below the root and `data:` addresses, and nothing else: no network while printing. Answers the list, which
- * grows, of what the page asked for and did not get.
- */
-export async function serveFromDisk(page: Page, source: PrintSource): Promise<readonly string[]> {
-  const missing: string[] = []
+/** What a page asked for, by path below the root; both grow while it loads. */
+export interface Asked {
+  readonly used: Set<string>
+  readonly missing: Set<string>
+}
+
+/** Lets the page see files below the root and `data:` addresses, and nothing else: no network while printing. */
+export async function serveFromDisk(page: Page, source: PrintSource): Promise<Asked> {
+  const asked = { used: new Set<string>(), missing: new Set<string>() }
   await page.setRequestInterception(true)
   page.on('request', request => {
-    void answer(request, source, missing).catch(() => undefined)
+    void answer(request, source, asked).catch(() => undefined)
   })
-  return missing
+  return asked
 }
 
 /** Where the document is opened: its path below the base. */
@@ -33,7 +36,7 @@ export function addressOf(source: PrintSource): string {
   return new URL(source.path.split('/').map(encodeURIComponent).join('/'), folderAddress(source.base)).href
 }
 
-async function answer(request: HTTPRequest, source: PrintSource, missing: string[]): Promise<void> {
+async function answer(request: HTTPRequest, source: PrintSource, asked: Asked): Promise<void> {
   const url = request.url()
   if (url.startsWith('data:')) return request.continue()
   // Full browsers ask for this one on their own.
@@ -41,9 +44,10 @@ async function answer(request: HTTPRequest, source: PrintSource, missing: string
   const path = pathBelowBase(url, source.base)
   const body = path === undefined ? undefined : await contentOf(path, source)
   if (body === undefined) {
-    missing.push(path ?? url)
+    asked.missing.add(path ?? url)
     return request.abort('blockedbyclient')
   }
+  if (path !== undefined && path !== source.path) asked.used.add(path)
   return request.respond({ status: 200, contentType: mediaType(path ?? ''), body })
 }
 

@@ -3,7 +3,7 @@ import { askDocument, fillPageNumbers, wrongNumbers } from './pdf-numbers.ts'
 import type { DocumentFacts } from './pdf-numbers.ts'
 import { normalizePdf } from './pdf-normal.ts'
 import { addressOf, serveFromDisk } from './pdf-page.ts'
-import type { PrintSource } from './pdf-page.ts'
+import type { Asked, PrintSource } from './pdf-page.ts'
 import { readPdf } from './pdf-read.ts'
 import type { PdfContents } from './pdf-read.ts'
 import type { IsoDate } from '../units/date.ts'
@@ -20,6 +20,8 @@ export interface PrintJob extends PrintSource {
 export interface Print {
   readonly bytes: Uint8Array
   readonly pages: number
+  /** Paths below the root of what the document showed: style sheets, type, pictures. */
+  readonly used: readonly string[]
 }
 
 /** Points, 1/72 in. ISO 216 and ANSI/ASME Y14.1. */
@@ -38,22 +40,17 @@ export async function printPdf(browser: Browser, job: PrintJob): Promise<Print> 
   try {
     const page = await context.newPage()
     await page.setJavaScriptEnabled(false)
-    const missing = await serveFromDisk(page, job)
+    const asked = await serveFromDisk(page, job)
     await page.goto(addressOf(job), { waitUntil: 'load', timeout: 60_000 })
     const facts = await askDocument(page)
-    throwIfAny(job, documentFaults(facts, missing))
-    return await printSettled(page, job, facts, missing)
+    throwIfAny(job, documentFaults(facts, asked.missing))
+    return await printSettled(page, job, facts, asked)
   } finally {
     await context.close()
   }
 }
 
-async function printSettled(
-  page: Page,
-  job: PrintJob,
-  facts: DocumentFacts,
-  missing: readonly string[]
-): Promise<Print> {
+async function printSettled(page: Page, job: PrintJob, facts: DocumentFacts, asked: Asked): Promise<Print> {
   let numbers: ReadonlyMap<string, number> = new Map()
   let faults: string[] = []
   if (facts.targets.length > 0) numbers = await measure(page, job, facts)
@@ -62,9 +59,9 @@ async function printSettled(
     const raw = await printPage(page, job, facts.roughPages, true)
     const bytes = normalizePdf(raw, { title: job.title ?? facts.title, on: job.on })
     const print = await readPdf(bytes, { sizes: true, bookmarks: true, linksTo: facts.targets })
-    throwIfAny(job, [...printFaults(print, job, facts), ...missing.map(path => `${path} is not there.`)])
+    throwIfAny(job, [...printFaults(print, job, facts), ...lacking(asked.missing)])
     faults = wrongNumbers(facts.targets, numbers, print)
-    if (faults.length === 0) return { bytes, pages: print.pages }
+    if (faults.length === 0) return { bytes, pages: print.pages, used: [...asked.used].sort() }
     numbers = print.destinations
   }
   throw notPrinted(job, faults)
@@ -87,10 +84,10 @@ async function printPage(page: Page, job: PrintJob, pages: number, finished: boo
   })
 }
 
-function documentFaults(facts: DocumentFacts, missing: readonly string[]): string[] {
+function documentFaults(facts: DocumentFacts, missing: ReadonlySet<string>): string[] {
   return [
     ...(facts.language === '' ? ['It does not say its language.'] : []),
-    ...missing.map(path => `${path} is not there.`),
+    ...lacking(missing),
     ...facts.deadAnchors.map(id => `A link leads to "#${id}", which is not there.`),
     ...facts.repeatedIds.map(id => `The id "${id}" stands more than once.`)
   ]
@@ -106,6 +103,8 @@ function printFaults(print: PdfContents, job: PrintJob, facts: DocumentFacts): s
     ...(odd === -1 ? [] : [`Page ${odd + 1} is not ${job.paper}.`])
   ]
 }
+
+const lacking = (missing: ReadonlySet<string>): string[] => [...missing].map(path => `${path} is not there.`)
 
 /** Within a point: browsers round a page to whole pixels. */
 function near(a: readonly [number, number], b: readonly [number, number]): boolean {

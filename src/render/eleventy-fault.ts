@@ -1,34 +1,9 @@
-import nunjucks from 'nunjucks'
-
-export type TemplateFunction = (...values: never[]) => unknown
-
-export interface TemplateHelpers {
-  readonly filters?: Readonly<Record<string, TemplateFunction>>
-  readonly globals?: Readonly<Record<string, unknown>>
-}
-
 export interface TemplateFault {
   /** The file, as Nunjucks found it, else as it was asked for. */
   readonly template: string
   readonly line?: number
   readonly column?: number
   readonly reason: string
-}
-
-/** Nunjucks with everything escaped that a template does not mark as safe. Each template is compiled once. */
-export function templateEnvironment(
-  folder: string,
-  { filters = {}, globals = {} }: TemplateHelpers
-): nunjucks.Environment {
-  const environment = new nunjucks.Environment(new nunjucks.FileSystemLoader(folder), {
-    autoescape: true,
-    trimBlocks: true,
-    lstripBlocks: true
-  })
-  for (const [name, filter] of Object.entries(filters))
-    environment.addFilter(name, filter as (...values: unknown[]) => unknown)
-  for (const [name, value] of Object.entries(globals)) environment.addGlobal(name, value)
-  return environment
 }
 
 /**

@@ -1,0 +1,82 @@
+import type { Finding } from '../diagnostics/finding.ts'
+import { sortFindings } from '../diagnostics/finding.ts'
+import { CHECKS } from '../checks/list.ts'
+import { runChecks, wordFault } from '../checks/run.ts'
+import { loadRegister } from '../load/register.ts'
+import { loadSite } from '../load/site.ts'
+import type { LoadedSite } from '../load/loaded.ts'
+import type { Fleet } from '../model/fleet.ts'
+import type { Site } from '../model/site.ts'
+import { makePlan } from '../plan/make-plan.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { IsoDate } from '../units/date.ts'
+import { Refusal } from '../base/refusal.ts'
+import { readFleet } from './read-fleet.ts'
+import type { FleetSources, SiteSources } from './read-fleet.ts'
+import { photoFaults } from './photos.ts'
+
+/** One site as read, planned and checked. Without a plan its files could not be understood; the findings say why. */
+export interface AssessedSite {
+  readonly id: string
+  readonly sources: SiteSources
+  readonly loaded: LoadedSite
+  readonly site?: Site
+  readonly plan?: Plan
+  readonly findings: readonly Finding[]
+}
+
+export interface Assessment {
+  readonly on: IsoDate
+  readonly sources: FleetSources
+  readonly fleet: Fleet
+  readonly sites: readonly AssessedSite[]
+  /** Findings of the register and of files that are no text. */
+  readonly general: readonly Finding[]
+}
+
+/** Reads, plans and checks a folder of sites. `only` names the sites that are asked for; the others are still read, since tags are the fleet's. */
+export function assessFleet(folder: string, on: IsoDate, only: readonly string[] = []): Assessment {
+  const sources = readFleet(folder)
+  const unknown = only.filter(id => !sources.sites.some(site => site.id === id))
+  if (unknown.length > 0) {
+    throw new Refusal(
+      `There is no site ${unknown.join(', ')} in ${sources.folder}.`,
+      `Sites there: ${sources.sites.map(one => one.id).join(', ') || 'none'}`
+    )
+  }
+  const loaded = sources.sites.map(one => loadOne(one, sources))
+  const register = sources.register ? loadRegister(sources.register) : { tags: [], faults: [] }
+  const fleet: Fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: register.tags }
+  const sites = sources.sites.flatMap<AssessedSite>((one, index) => {
+    const load = loaded[index]
+    if (!load || (only.length > 0 && !only.includes(one.id))) return []
+    return [assessOne(one, load, fleet, on)]
+  })
+  return { on, sources, fleet, sites, general: register.faults.map(fault => wordFault('', fault, CHECKS)) }
+}
+
+/** Every finding of an assessment in the one order. */
+export function allFindings({ general, sites }: Assessment): Finding[] {
+  return sortFindings([...general, ...sites.flatMap(one => one.findings)])
+}
+
+function loadOne(one: SiteSources, sources: FleetSources): LoadedSite {
+  const files = [...(one.site ? [one.site] : []), ...one.visits]
+  return loadSite({ id: one.id, files, shared: sources.shared })
+}
+
+function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: IsoDate): AssessedSite {
+  const plan = loaded.site ? makePlan(loaded.site, on) : undefined
+  const findings = runChecks({ loaded, fleet, ...(plan ? { plan } : {}) }, CHECKS)
+  const photos = loaded.site
+    ? photoFaults(loaded, loaded.site, sources).map(fault => wordFault(loaded.id, fault, CHECKS))
+    : []
+  return {
+    id: sources.id,
+    sources,
+    loaded,
+    ...(loaded.site ? { site: loaded.site } : {}),
+    ...(plan ? { plan } : {}),
+    findings: sortFindings([...findings, ...photos])
+  }
+}

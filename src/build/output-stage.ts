@@ -1,0 +1,188 @@
+import {
+  copyFileSync,
+  linkSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync
+} from 'node:fs'
+import { dirname, join, sep } from 'node:path'
+import { diskTrouble } from './disk-trouble.ts'
+import { nextFolder, oldFolder, ownedFolder } from './output-folder.ts'
+import { MARKER, readMarker, writeMarker } from './output-marker.ts'
+import type { Marker, PrintRecord } from './output-marker.ts'
+
+export interface OutputFile {
+  /** Below the output folder, with forward slashes. */
+  readonly path: string
+  readonly content: string | Uint8Array
+}
+
+/** What a build did to the output folder. */
+export interface OutputReport {
+  readonly changed: readonly string[]
+  readonly unchanged: readonly string[]
+  readonly kept: readonly string[]
+  readonly removed: readonly string[]
+}
+
+/** The new output while it is put together, beside the old one. */
+export interface Stage {
+  readonly folder: string
+  readonly last: Marker
+  /** A file whose bytes are those of the last output is carried over as it is, its date included. */
+  readonly write: (file: OutputFile) => void
+  /** Carries over what the last output holds and this one does not write. `*` stands for any text: "office/quay-street/*". */
+  readonly keep: (patterns: readonly string[]) => void
+  /** Carries over one file of the last output; false where it is not there. */
+  readonly carry: (path: string) => boolean
+  /** Path in the last output. */
+  readonly lastPath: (path: string) => string
+  readonly recordPrint: (pdf: string, record: PrintRecord) => void
+}
+
+/**
+ * Lends a stage to `work`; when that is through, the stage takes the place of the last output in one move. Where `work` or a write
+ * fails, the last output stays as it was.
+ */
+export async function withStage<T>(
+  out: string,
+  work: (stage: Stage) => T | Promise<T>
+): Promise<{ result: T; report: OutputReport }> {
+  const folder = ownedFolder(out)
+  const next = nextFolder(folder)
+  try {
+    rmSync(next, { recursive: true, force: true })
+    mkdirSync(next, { recursive: true })
+    const { stage, settle } = openStage(folder, next)
+    const result = await work(stage)
+    const report = settle()
+    swap(folder, next)
+    return { result, report }
+  } catch (error) {
+    removeQuietly(next)
+    throw diskTrouble(error, `The last output in ${out} is as it was.`)
+  }
+}
+
+/** All of an output at once. */
+export async function writeOutputs(
+  out: string,
+  files: Iterable<OutputFile>,
+  keep: readonly string[] = []
+): Promise<OutputReport> {
+  const { report } = await withStage(out, stage => {
+    for (const file of files) stage.write(file)
+    stage.keep(keep)
+  })
+  return report
+}
+
+function openStage(folder: string, next: string): { stage: Stage; settle: () => OutputReport } {
+  const last = readMarker(folder) ?? { files: [], prints: {} }
+  const fates = new Map<string, 'changed' | 'unchanged' | 'kept'>()
+  const prints: Record<string, PrintRecord> = {}
+  const lastPath = (path: string): string => join(folder, path)
+  const place = (path: string): string => {
+    const target = join(next, path)
+    if (!target.startsWith(next + sep)) throw new Error(`${path} is no path below the output folder.`)
+    mkdirSync(dirname(target), { recursive: true })
+    return target
+  }
+
+  const write = ({ path, content }: OutputFile): void => {
+    if (fates.get(path) === 'changed' || fates.get(path) === 'unchanged') throw new Error(`${path} is written twice.`)
+    const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content
+    const target = place(path)
+    rmSync(target, { force: true })
+    const same = sameBytes(lastPath(path), bytes)
+    if (same) linkOrCopy(lastPath(path), target)
+    else writeFileSync(target, bytes)
+    fates.set(path, same ? 'unchanged' : 'changed')
+  }
+  const carry = (path: string): boolean => {
+    if (fates.has(path)) return true
+    if (!isFile(lastPath(path))) return false
+    linkOrCopy(lastPath(path), place(path))
+    fates.set(path, 'kept')
+    if (last.prints[path]) prints[path] = last.prints[path]
+    return true
+  }
+  const keep = (patterns: readonly string[]): void => {
+    const wanted = patterns.map(asExpression)
+    for (const path of last.files) if (wanted.some(pattern => pattern.test(path))) carry(path)
+  }
+  const settle = (): OutputReport => {
+    const files = [...fates.keys()]
+    const own =
+      last.files.length === 0 ? [] : filesBelow(folder).filter(path => path !== MARKER && !last.files.includes(path))
+    for (const path of own) if (!fates.has(path)) linkOrCopy(lastPath(path), place(path))
+    writeMarker(next, { files, prints })
+    const of = (fate: string): string[] => files.filter(path => fates.get(path) === fate).sort()
+    const removed = last.files.filter(path => !fates.has(path)).sort()
+    return { changed: of('changed'), unchanged: of('unchanged'), kept: of('kept'), removed }
+  }
+  const recordPrint = (pdf: string, record: PrintRecord): void => void (prints[pdf] = record)
+  return { stage: { folder: next, last, write, keep, carry, lastPath, recordPrint }, settle }
+}
+
+/** The old output is moved aside, the new one in; where that fails, the old one goes back. */
+function swap(folder: string, next: string): void {
+  const old = oldFolder(folder)
+  const hadOne = isFolder(folder)
+  if (hadOne) renameSync(folder, old)
+  try {
+    renameSync(next, folder)
+  } catch (error) {
+    if (hadOne) renameSync(old, folder)
+    throw error
+  }
+  removeQuietly(old)
+}
+
+function sameBytes(path: string, bytes: Uint8Array): boolean {
+  return isFile(path) && statSync(path).size === bytes.byteLength && readFileSync(path).equals(bytes)
+}
+
+/** A second name for the same file where the disk can; else a copy with the same date. */
+function linkOrCopy(from: string, to: string): void {
+  try {
+    linkSync(from, to)
+  } catch {
+    copyFileSync(from, to)
+    const { atime, mtime } = statSync(from)
+    utimesSync(to, atime, mtime)
+  }
+}
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter(entry => entry.isFile())
+    .map(entry =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .split(sep)
+        .join('/')
+    )
+}
+
+function asExpression(pattern: string): RegExp {
+  const parts = pattern.split('*').map(part => part.replace(/[.+?^${}()|[\]\\]/gu, String.raw`\$&`))
+  return new RegExp(`^${parts.join('.*')}$`, 'u')
+}
+
+const isFile = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isFile() === true
+const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() === true
+
+/** What cannot be removed now is removed by the next run. */
+function removeQuietly(path: string): void {
+  try {
+    rmSync(path, { recursive: true, force: true })
+  } catch {
+    return
+  }
+}

@@ -1,0 +1,128 @@
+import type { PageContext } from '../binder/context.ts'
+import { makeRestrictedSheet } from '../binder/make-restricted.ts'
+import { Refusal } from '../base/refusal.ts'
+import { renderPages } from '../render/eleventy.ts'
+import type { PagePlan } from '../render/eleventy-plan.ts'
+import { templateFilters, templateGlobals } from '../render/template-helpers.ts'
+import { EN_US } from '../words/words.ts'
+import { assessFleet } from './assess.ts'
+import type { AssessedSite, Assessment } from './assess.ts'
+import { dataOutputs } from './data-outputs.ts'
+import { withStage } from './output-stage.ts'
+import type { OutputReport, Stage } from './output-stage.ts'
+import { planPages } from './page-plans.ts'
+import { photoOutputs, withPhotosThere } from './photos.ts'
+import { findLeaks } from './privacy-gate.ts'
+import { toolVersion } from './print-cache.ts'
+import { printDocuments } from './print-documents.ts'
+import type { DocumentToPrint, PrintReport } from './print-documents.ts'
+import { publicAddressOf } from './public-address.ts'
+import type { IsoDate } from '../units/date.ts'
+
+export interface BuildWish {
+  readonly sites: string
+  readonly out: string
+  readonly on: IsoDate
+  readonly only?: readonly string[]
+  readonly print?: { readonly binders: boolean; readonly labels: boolean; readonly restricted: boolean }
+  readonly onPrinted?: (pdf: string, how: 'printed' | 'reused' | 'failed') => void
+}
+
+export interface BuildResult {
+  readonly assessment: Assessment
+  readonly built: readonly string[]
+  readonly leftOut: readonly string[]
+  readonly report: OutputReport
+  readonly prints?: PrintReport
+}
+
+/** Reads, plans, checks, renders and writes; prints too where asked. The old output stays until the new one is whole. */
+export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
+  const assessment = assessFleet(wish.sites, wish.on, wish.only ?? [])
+  const address = publicAddressOf(assessment)
+  const contexts = assessment.sites.flatMap(one => contextOf(one, address))
+  const plans = planPages(assessment, contexts, EN_US, toolVersion())
+  const pages = await renderPages(plans, { filters: templateFilters, globals: templateGlobals })
+  refuseLeaks(pages, assessment)
+  const leftOut = assessment.sites.filter(one => !one.site).map(one => one.id)
+  const { result: prints, report } = await withStage(wish.out, async stage => {
+    for (const { path, html } of pages) stage.write({ path, content: html })
+    for (const { site, sources } of assessment.sites)
+      if (site) for (const file of photoOutputs(withPhotosThere(site, sources), sources)) stage.write(file)
+    for (const file of dataOutputs(assessment, contexts)) stage.write(file)
+    stage.keep(keptPatterns(assessment, wish))
+    if (!wish.print) return undefined
+    return printAll(stage, contexts, wish, address)
+  })
+  return { assessment, built: contexts.map(one => one.site.id), leftOut, report, ...(prints ? { prints } : {}) }
+}
+
+/** What a page is made from; nothing for a site that could not be understood. */
+export function contextOf({ site, plan, findings, sources }: AssessedSite, publicAddress: string): PageContext[] {
+  if (!site || !plan) return []
+  return [{ site: withPhotosThere(site, sources), plan, findings, words: EN_US, publicAddress, version: toolVersion() }]
+}
+
+async function printAll(
+  stage: Stage,
+  contexts: readonly PageContext[],
+  { print, onPrinted, on }: BuildWish,
+  base: string
+): Promise<PrintReport> {
+  const documents = contexts.flatMap<DocumentToPrint>(({ site }) => {
+    const one = (name: string): DocumentToPrint => ({
+      html: `office/${site.id}/${name}.html`,
+      pdf: `print/${site.id}-${name}.pdf`,
+      paper: site.paper,
+      on
+    })
+    return [
+      ...(print?.binders ? [one('binder')] : []),
+      ...(print?.labels && site.boxes.some(box => box.tag) ? [one('labels')] : []),
+      ...(print?.restricted ? [one('restricted')] : [])
+    ]
+  })
+  if (print?.restricted) await stageRestricted(stage, contexts)
+  return printDocuments(stage, documents, { base, ...(onPrinted ? { onDone: onPrinted } : {}) })
+}
+
+/** The restricted sheet has a page only while it is asked for: the next build without the option takes it away again. */
+async function stageRestricted(stage: Stage, contexts: readonly PageContext[]): Promise<void> {
+  const plans = contexts.map<PagePlan>(context => ({
+    path: `office/${context.site.id}/restricted.html`,
+    template: 'binder',
+    data: makeRestrictedSheet(context)
+  }))
+  for (const { path, html } of await renderPages(plans, {
+    words: pageWords,
+    filters: templateFilters,
+    globals: templateGlobals
+  }))
+    stage.write({ path, content: html })
+}
+
+/**
+ * Last good outputs of sites that were left out, and of those not asked for. Prints of sites that were only built stay too: the
+ * page beside them says of which day each is.
+ */
+function keptPatterns({ sources, sites, fleet }: Assessment, wish: BuildWish): string[] {
+  const whole = sources.sites.map(one => one.id).filter(id => !sites.some(one => one.id === id && one.site))
+  return [
+    ...whole.flatMap(id => [`office/${id}/*`, `print/${id}-*`]),
+    ...fleet.register.filter(entry => whole.includes(entry.site)).map(entry => `public/B/${entry.tag}/*`),
+    ...sources.sites.flatMap(({ id }) => [
+      ...(wish.print?.binders ? [] : [`print/${id}-binder.pdf`]),
+      ...(wish.print?.labels ? [] : [`print/${id}-labels.pdf`])
+    ])
+  ]
+}
+
+function refuseLeaks(pages: readonly { readonly path: string; readonly html: string }[], { fleet }: Assessment): void {
+  const leaks = findLeaks(pages, fleet.sites)
+  if (leaks.length === 0) return
+  throw new Refusal(
+    'Nothing was written: a private word would stand on a page that anybody can open.',
+    ...leaks.slice(0, 8).map(one => `  ${one.path} holds the private "${one.label}" of ${one.site}.`),
+    'Run "underlid check": privacy/private-word-public names the line to change.'
+  )
+}
