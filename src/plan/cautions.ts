@@ -4,6 +4,7 @@ import type { CoilFacts, SafetyFacts, SupplyFacts } from '../domain/safety/facts
 import { seasonFacts } from '../domain/safety/season-half.ts'
 import { waterOf } from '../domain/safety/water.ts'
 import type { Site, Supply } from '../model/site.ts'
+import { isNotFitted } from './backflows.ts'
 import { showWindow } from '../units/clock.ts'
 import { monthOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
@@ -45,12 +46,13 @@ function deepest(site: Site): number | undefined {
 }
 
 function supplyFacts({ id, kind, meter, backflow, injection }: Supply): SupplyFacts {
-  return { id, water: waterOf(kind), backflow: fitted(backflow?.kind), metered: meter !== undefined, injection }
-}
-
-function fitted(kind: string | undefined): SupplyFacts['backflow'] {
-  if (kind === undefined) return 'not stated'
-  return /^(?:not fitted|none|no)$/iu.test(kind.trim()) ? 'not fitted' : 'fitted'
+  return {
+    id,
+    water: waterOf(kind),
+    backflow: backflow ? (isNotFitted(backflow) ? 'not fitted' : 'fitted') : 'not stated',
+    metered: meter !== undefined,
+    injection
+  }
 }
 
 function coilsOf({ stations, controllers }: Site): readonly CoilFacts[] {
