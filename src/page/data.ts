@@ -1,0 +1,11 @@
+import type { BoxPageScript } from '../binder/pages.ts'
+import type { ScriptWords } from './words.ts'
+
+/** What the page hands to its script, src/render/box-script-data.ts. */
+export interface PageData extends BoxPageScript {
+  readonly tag: string
+  readonly box: string
+  readonly site: string
+  readonly words: ScriptWords
+  readonly shapes: Readonly<Record<string, string>>
+}

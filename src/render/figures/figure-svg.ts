@@ -1,0 +1,16 @@
+import type { FigureSpec } from '../../binder/blocks.ts'
+import { dayStripFigure } from './day-strip.ts'
+import { monthsFigure } from './months.ts'
+import { wireRunFigure } from './wire-run.ts'
+
+/** A figure as SVG: line art with patterns, no colour, readable in a photocopy. */
+export function figureSvg(spec: FigureSpec): string {
+  switch (spec.figure) {
+    case 'months':
+      return monthsFigure(spec)
+    case 'day-strip':
+      return dayStripFigure(spec)
+    case 'wire-run':
+      return wireRunFigure(spec)
+  }
+}
