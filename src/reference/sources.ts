@@ -36,7 +36,7 @@ export const SOURCES = {
   },
   'nec-300-5': {
     title: 'NFPA 70, National Electrical Code',
-    part: 'table 300.5(A), minimum cover',
+    part: 'table 300.5(A), minimum cover, edition named from memory',
     year: '2023',
     standing: 'read in a copy'
   },
@@ -85,6 +85,7 @@ export const SOURCES = {
   'upc-603-4-2': {
     title: 'Uniform Plumbing Code',
     part: '603.4.2, test at installation, repair or relocation and every year',
+    year: 'edition as adopted locally',
     standing: 'read in a copy'
   },
   'iso-18004': {
@@ -176,7 +177,11 @@ export const SOURCES = {
     year: '2023',
     standing: 'from memory'
   },
-  'us-811': { title: '811, the one-call number, under the dig law of each state', standing: 'published' },
+  'us-811': {
+    title: '811, the one-call number, under the dig law of each state',
+    year: 'as each state has it',
+    standing: 'published'
+  },
   'osha-1926-651-b': {
     title: '29 CFR 1926.651, excavations, specific requirements',
     part: '(b), underground installations',
@@ -260,6 +265,7 @@ export const SOURCES = {
   'wac-16-201-220': {
     title: 'Washington Administrative Code 16-201-220, chemigation',
     part: 'test of the backflow assembly',
+    year: 'undated',
     standing: 'published'
   },
   'cfr-40-170': { title: '40 CFR 170, worker protection standard', year: '2015', standing: 'from memory' },
@@ -291,20 +297,23 @@ export const SOURCES = {
     year: '2015',
     standing: 'read in a copy'
   },
-  'tdi-lightning': { title: 'Texas Department of Insurance, lightning safety', standing: 'published' },
+  'tdi-lightning': { title: 'Texas Department of Insurance, lightning safety', year: 'undated', standing: 'published' },
   'osha-heat': {
     title: 'OSHA, preventing heat illness at work',
     part: 'water, rest, shade, the 20 percent rule',
+    year: 'undated',
     standing: 'read in a copy'
   },
   'ca-title-22': {
     title: 'California Code of Regulations, title 22',
     part: '60310, use area requirements',
+    year: 'undated',
     standing: 'published'
   },
   'ma-314-cmr-20': { title: '314 CMR 20.04, reclaimed water, Massachusetts', year: '2024', standing: 'read in a copy' },
   'austin-reclaimed-signs': {
     title: 'City of Austin, standard signs for reclaimed water service',
+    year: 'undated',
     standing: 'published'
   },
   'bs-en-16941-2': {
@@ -356,7 +365,7 @@ export const SOURCES = {
     standing: 'from memory'
   },
   'iec-60086-4': { title: 'IEC 60086-4, safety of lithium batteries', year: '2019', standing: 'from memory' },
-  'epa-household-batteries': { title: 'US EPA, used household batteries', standing: 'read in a copy' },
+  'epa-household-batteries': { title: 'US EPA, used household batteries', year: 'undated', standing: 'read in a copy' },
   'ca-dtsc-batteries': {
     title: 'California Department of Toxic Substances Control, discarded battery management',
     year: '2016',
@@ -389,6 +398,7 @@ export const SOURCES = {
   'umd-solenoid': {
     title: 'University of Maryland, greenhouse and nursery course text',
     part: '3.4, how a 24 V AC valve is held open',
+    year: 'undated',
     standing: 'published'
   },
   'common-practice': { title: 'Common practice', standing: 'common practice, no source' },

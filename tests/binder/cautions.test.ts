@@ -73,6 +73,15 @@ describe('the blocks of the cautions', () => {
     expect(cautionBlock(bareSite(), 'blow-out').edition).toBe('Common practice, no source.')
   })
 
+  test('carry a year, or say that there is none, for every code', () => {
+    for (const country of ['US', 'GB', 'FR', 'AU', 'NZ', 'JP'])
+      for (const { edition, title } of cautionBlocks(inCountry(country), ALL))
+        for (const cited of edition.split('; '))
+          expect(cited, title).toMatch(
+            /\b(?:19|20)\d\d\b|undated|as adopted locally|as each state has it|common practice|product sheet/iu
+          )
+  })
+
   test('dispose of batteries by the law of the place', () => {
     expect(cautionBlock(inCountry('US'), 'battery-disposal').avoidance[0]).toContain('California')
     expect(cautionBlock(inCountry('FR'), 'battery-disposal').edition).toContain('2023/1542')
@@ -120,7 +129,7 @@ describe('the blocks of the cautions', () => {
     const table = cautionReasons(planCautions(site, ON))
     expect(table.rows[0]?.map(cell => cell.text)).toEqual([
       'DANGER: Moving traffic beside the work',
-      'The place is a median, inside the road.'
+      'The place is a median, inside the road, and no traffic-control plan is stated.'
     ])
     expect(table.notes?.[0]).toContain('ANSI Z535.6')
   })
@@ -138,6 +147,7 @@ describe('the hazards of one box', () => {
   test('in a park, they end with the coils that 24 V AC ruins', () => {
     const site = bareSite({ place: 'park', boxes: [bareBox('VB1')], stations: [bareStation()] })
     expect(hazards(site, 'VB1').map(line => line.signal)).toEqual(['CAUTION', 'CAUTION', 'NOTICE'])
+    expect(hazards(site, 'VB1')[2]?.text).toBe('DC latching coils: 24 V AC ruins them.')
   })
 
   test('always hold what the box’s own list notes, in place of the general line', () => {

@@ -72,6 +72,18 @@ describe('the cautions of a site', () => {
     expect(chosen.find(({ id }) => id === 'trench')?.reason).toBe('The depth of trenches and pits is not stated.')
   })
 
+  test('the reason for traffic names the plan and the closure hours that are stated', () => {
+    const laneClosure = { from: 22 * 60, to: 5 * 60 }
+    const reason = (workRules: Parameters<typeof bareRules>[0]) =>
+      planCautions(bareSite({ place: 'verge', workRules: bareRules(workRules) }), ON)[0]?.reason
+    expect(reason({ laneClosure })).toBe(
+      'The place is a verge, inside the road with closure hours 22:00–05:00, and no traffic-control plan is stated.'
+    )
+    expect(reason({ road: true, trafficControlPlan: 'TC-14' })).toBe(
+      'The work is at a road, under plan or permit TC-14.'
+    )
+  })
+
   test('a roof with an adapter on reclaimed water has mains, edge and reclaimed water', () => {
     const site = bareSite({
       place: 'roof',

@@ -311,7 +311,7 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
   'valve-stays-open': {
     title: 'A latching valve stays open when the battery goes flat',
     hazard: 'A latching valve needs no power to stay as it is. A weak pulse can open one and then fail to close it.',
-    consequence: 'Water runs until somebody stops it: flooded beds, washed-out soil and a large account.',
+    consequence: 'Water runs until somebody stops it: flooded beds, washed-out soil and a large water bill.',
     avoidance: [
       'Change batteries on the due date, before they are weak.',
       'Watch each valve open and close after every change.',
@@ -354,7 +354,7 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
   'cable-cover': {
     title: 'Control cable in the ground',
     hazard: 'Spades, aerators and edgers reach a cable that lies too shallow.',
-    consequence: 'A cut cable stops its valve as it stands, and a nicked one corrodes until it fails.',
+    consequence: 'A cut cable leaves its valve as it stands, open or shut, and a nicked one corrodes until it fails.',
     avoidance: [
       'Measure cover from the top of the cable to finished grade.',
       'Lay cable no shallower than the table of least cover for the place.',
@@ -434,7 +434,7 @@ export const cautionWords = {
       'one- or two-family driveway': 'Driveway of a one- or two-family dwelling',
       'airport runway': 'Airport runway and beside it'
     } satisfies Record<CoverLocation, string>,
-    edition: (cited: string) => `From ${cited}; the edition is named from memory. Column 5.`,
+    edition: (cited: string) => `From ${cited}. Column 5.`,
     first: 'The local electrical code, the road authority and the permit come first, and may ask for more.',
     toTheTop: 'Cover counts from the top of the cable to finished grade, so the trench is deeper.',
     limit: 'The column ends at 30 V; above that, another column holds.',

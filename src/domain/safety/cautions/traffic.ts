@@ -1,5 +1,6 @@
 import { absent } from '../../../base/absent.ts'
 import { caution } from '../card.ts'
+import type { SafetyFacts } from '../facts.ts'
 import { isRoadside, roadNotStated } from '../roadside.ts'
 
 export const traffic = caution({
@@ -10,8 +11,7 @@ export const traffic = caution({
   rank: 1,
   atBox: true,
   applies: facts => {
-    if (isRoadside(facts))
-      return facts.road === true ? 'The work is at a road.' : `The place is a ${facts.place}, inside the road.`
+    if (isRoadside(facts)) return `${whereOf(facts)}, ${controlOf(facts)}.`
     if (roadNotStated(facts)) return 'The site file does not say whether a road is near.'
     return absent('no road is near')
   },
@@ -23,3 +23,12 @@ export const traffic = caution({
   },
   worked: { example: { place: 'roundabout' }, instead: { place: 'park', road: false } }
 })
+
+function whereOf({ road, place, laneClosure }: SafetyFacts): string {
+  const where = road === true ? 'The work is at a road' : `The place is a ${place}, inside the road`
+  return laneClosure === undefined ? where : `${where} with closure hours ${laneClosure}`
+}
+
+function controlOf({ trafficControlPlan: plan }: SafetyFacts): string {
+  return plan === undefined ? 'and no traffic-control plan is stated' : `under plan or permit ${plan}`
+}

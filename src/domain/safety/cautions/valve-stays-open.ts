@@ -5,10 +5,11 @@ import { latchingOrUnknown } from '../latching.ts'
 export const valveStaysOpen = caution({
   id: 'valve-stays-open',
   signal: 'NOTICE',
-  graded: 'Water that runs on damages planting, paving and the account.',
+  graded: 'Water that runs on damages planting and paving.',
   scope: 'site',
   rank: 1,
-  atBox: true,
+  // The box page tells how to stop the water before all else.
+  atBox: false,
   applies: facts => latchingOrUnknown(facts) ?? absent('no coil here latches'),
   editions: { everywhere: ['lajara-2011', 'common-practice'] },
   worked: { example: { coils: ['DC latching 2-wire'] }, instead: { coils: ['24 V AC'] } }
