@@ -36,14 +36,19 @@ export async function askDocument(page: Page): Promise<DocumentFacts> {
   return (await page.evaluate(ASK)) as DocumentFacts
 }
 
-/** Puts the page of each target into the contents; a target without a page is a fault of the document. */
+/** Targets of the contents that a print does not hold, in words. */
+export function lostTargets(targets: readonly string[], pages: ReadonlyMap<string, number>): string[] {
+  return targets
+    .filter(id => !pages.has(id))
+    .map(id => `The contents name "${id}", which no link leads to or no element has.`)
+}
+
+/** Puts the page of each target into the contents. */
 export async function fillPageNumbers(
   page: Page,
   targets: readonly string[],
   pages: ReadonlyMap<string, number>
 ): Promise<void> {
-  const lost = targets.filter(id => !pages.has(id))
-  if (lost.length > 0) throw new Error(`The contents name ${lost.join(', ')}, which the print does not hold.`)
   const numbers = JSON.stringify(Object.fromEntries(targets.map(id => [id, pages.get(id)])))
   await page.evaluate(`(() => {
     const numbers = ${numbers}
@@ -54,19 +59,19 @@ export async function fillPageNumbers(
 
 /**
  * In words, what the finished print has wrong about its page numbers; empty where all is right. `filled` is what was put in; the
- * print's own destinations and the text of the pages that link to them must say the same.
+ * print's own destinations, and the text on the line of the link that leads there, must say the same.
  */
 export function wrongNumbers(
   targets: readonly string[],
   filled: ReadonlyMap<string, number>,
-  print: PdfContents
+  print: Pick<PdfContents, 'destinations' | 'linkedFrom'>
 ): string[] {
   return targets.flatMap(id => {
     const [put, is] = [filled.get(id), print.destinations.get(id)]
     if (put !== is) return [`"${id}" is on page ${is}, and the contents say ${put}.`]
-    const contents = print.linkedFrom.filter(page => page.names.includes(id))
-    if (contents.length === 0) return [`Nothing in the contents links to "${id}".`]
-    const printed = contents.some(page => new RegExp(`(^|\\D)${is}(\\D|$)`, 'mu').test(page.text))
+    const entry = print.linkedFrom.find(({ name }) => name === id)
+    if (!entry) return [`Nothing in the contents links to "${id}".`]
+    const printed = new RegExp(`(^|\\D)${is}(\\D|$)`, 'u').test(entry.text)
     return printed ? [] : [`The contents do not print page ${is} for "${id}".`]
   })
 }

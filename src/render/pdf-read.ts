@@ -19,14 +19,14 @@ export interface PdfContents {
   readonly destinations: ReadonlyMap<string, number>
   /** Width and height of each page, in points (1/72 in). */
   readonly sizes: readonly (readonly [number, number])[]
-  /** For each page the names its links lead to, and its text. Read only for the pages asked for. */
-  readonly linkedFrom: readonly { readonly page: number; readonly names: readonly string[]; readonly text: string }[]
+  /** For each name asked for: the first page that links to it, and the text on the lines of that link. */
+  readonly linkedFrom: readonly { readonly page: number; readonly name: string; readonly text: string }[]
 }
 
 export interface ReadWish {
   readonly sizes?: boolean
   readonly bookmarks?: boolean
-  /** Names of destinations: pages that link to one of them are read for links and text, from the front until all are met. */
+  /** Names of destinations: pages are read for links to them and text, from the front until all are met. */
   readonly linksTo?: readonly string[]
 }
 
@@ -103,17 +103,45 @@ async function sizesOf(document: PDFDocumentProxy): Promise<(readonly [number, n
   return sizes
 }
 
+interface Link {
+  readonly dest?: unknown
+  readonly rect: readonly number[]
+}
+
 async function linkedFrom(document: PDFDocumentProxy, wanted: readonly string[]): Promise<PdfContents['linkedFrom']> {
   const open = new Set(wanted)
-  const pages: { page: number; names: string[]; text: string }[] = []
+  const found: { page: number; name: string; text: string }[] = []
   for (let number = 1; number <= document.numPages && open.size > 0; number += 1) {
     const page = await document.getPage(number)
-    const annotations = (await page.getAnnotations()) as { dest?: unknown }[]
-    const names = annotations.map(({ dest }) => dest).filter(dest => typeof dest === 'string')
-    if (!names.some(name => open.has(name))) continue
+    const links = (await page.getAnnotations()) as Link[]
+    const names = [...open].filter(name => links.some(({ dest }) => dest === name))
+    if (names.length === 0) continue
     const { items } = await page.getTextContent()
-    pages.push({ page: number, names, text: items.map(item => ('str' in item ? item.str : '')).join('\n') })
-    for (const name of names) open.delete(name)
+    const words = items.filter(item => 'str' in item)
+    for (const name of names) {
+      const rects = links.filter(({ dest }) => dest === name).map(({ rect }) => rect)
+      found.push({ page: number, name, text: textBeside(words, rects) })
+      open.delete(name)
+    }
   }
-  return pages
+  return found
+}
+
+interface Word {
+  readonly str: string
+  readonly width: number
+  /** The last two are where it starts: across and up. */
+  readonly transform: readonly number[]
+}
+
+/** Text whose baseline lies within the height of one of the rectangles; a gap of more than a point is a blank. */
+function textBeside(words: readonly Word[], rects: readonly (readonly number[])[]): string {
+  let [text, end] = ['', 0]
+  for (const { str, width, transform } of words) {
+    const [x = 0, y = 0] = transform.slice(4)
+    if (!rects.some(([, bottom = 0, , top = 0]) => y >= bottom && y <= top)) continue
+    text += Math.abs(x - end) > 1 ? ` ${str}` : str
+    end = x + width
+  }
+  return text
 }

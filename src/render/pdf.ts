@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'puppeteer'
-import { askDocument, fillPageNumbers, wrongNumbers } from './pdf-numbers.ts'
+import { askDocument, fillPageNumbers, lostTargets, wrongNumbers } from './pdf-numbers.ts'
 import type { DocumentFacts } from './pdf-numbers.ts'
 import { normalizePdf } from './pdf-normal.ts'
 import { addressOf, serveFromDisk } from './pdf-page.ts'
@@ -55,6 +55,7 @@ async function printSettled(page: Page, job: PrintJob, facts: DocumentFacts, ask
   let faults: string[] = []
   if (facts.targets.length > 0) numbers = await measure(page, job, facts)
   for (let filling = 1; filling <= FILLINGS; filling += 1) {
+    throwIfAny(job, lostTargets(facts.targets, numbers))
     if (facts.targets.length > 0) await fillPageNumbers(page, facts.targets, numbers)
     const raw = await printPage(page, job, facts.roughPages, true)
     const bytes = normalizePdf(raw, { title: job.title ?? facts.title, on: job.on })
