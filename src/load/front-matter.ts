@@ -1,7 +1,7 @@
 import matter from 'gray-matter'
 import type { Node } from 'yaml'
 import type { Fault, SourceText } from './loaded.ts'
-import { fatalFault } from './fault.ts'
+import { fatalFault } from './faults/fault.ts'
 import { fenceProblem } from './fences.ts'
 import { linesOf, placeAt, placeOfLine } from './lines.ts'
 import type { Lines } from './lines.ts'

@@ -1,7 +1,7 @@
 import type { z } from 'zod'
 import type { Fault } from './loaded.ts'
 import type { FrontMatter } from './front-matter.ts'
-import { issueFaults } from './issues.ts'
+import { issueFaults } from './faults/issues.ts'
 
 /** What a file says by a schema, or undefined with the faults that tell why not. The faults of its writing stand first. */
 export interface ReadFile<T> {

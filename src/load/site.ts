@@ -5,7 +5,7 @@ import { companionsOf } from './companions.ts'
 import { duplicateIds } from './cross/duplicates.ts'
 import { missingFiles } from './cross/paths.ts'
 import { namesOf, siteReferences, visitReferences } from './cross/references.ts'
-import { fatalFault, sortFaults } from './fault.ts'
+import { fatalFault, sortFaults } from './faults/fault.ts'
 import { readFrontMatter } from './front-matter.ts'
 import type { FrontMatter } from './front-matter.ts'
 import { placeOfLine } from './lines.ts'
@@ -71,7 +71,8 @@ function locatorOf(fronts: readonly FrontMatter[]): (at: At) => Place {
   const byFile = new Map(fronts.map(front => [front.lines.file, front]))
   return ({ file, path }) => {
     const front = byFile.get(file)
-    if (!front) return { file, line: 1, column: 1, length: 0, text: '' }
+    // A line of the register stands at its number; its text is not at hand here.
+    if (!front) return { file, line: typeof path[0] === 'number' ? path[0] : 1, column: 1, length: 0, text: '' }
     if (path[0] === 'prose') return placeOfLine(front.lines, proseOf(front)[Number(path[1])]?.line ?? front.bodyLine)
     return placeOf(front, path)
   }

@@ -157,7 +157,8 @@ function blocks(yaml: string): Map<string, string> {
   const found = new Map<string, string>()
   const ended = yaml === '' || yaml.endsWith('\n') ? yaml : `${yaml}\n`
   for (const block of ended.split(/^(?=[^\s#-][^\n]*?:)/mu)) {
-    if (block.trim() !== '') found.set(block.slice(0, block.indexOf(':')).trim(), block)
+    const key = block.slice(0, block.indexOf(':')).trim()
+    if (block.trim() !== '') found.set(key, (found.get(key) ?? '') + block)
   }
   return found
 }

@@ -1,9 +1,9 @@
 import { groupBy } from '../../base/collections.ts'
 import type { Fault } from '../loaded.ts'
-import { mildFault } from '../fault.ts'
+import { mildFault } from '../faults/fault.ts'
 import type { FrontMatter } from '../front-matter.ts'
 import { placeOf } from '../place.ts'
-import { subjectOf } from '../subject.ts'
+import { subjectOf } from '../faults/subject.ts'
 import { nameAt, recordsOf, stationName } from './records.ts'
 import type { RawRecord } from './records.ts'
 

@@ -1,11 +1,11 @@
 import type { Fault, SourceText } from '../loaded.ts'
-import { corrected } from '../corrected.ts'
-import { mildFault } from '../fault.ts'
+import { corrected } from '../faults/corrected.ts'
+import { mildFault } from '../faults/fault.ts'
 import type { FrontMatter } from '../front-matter.ts'
 import { nearest } from '../improve/nearest.ts'
 import { placeOf } from '../place.ts'
 import { findShared, sharedPath } from '../shared.ts'
-import { subjectOf, valueAt } from '../subject.ts'
+import { subjectOf, valueAt } from '../faults/subject.ts'
 import { recordsOf } from './records.ts'
 
 type Path = readonly (string | number)[]

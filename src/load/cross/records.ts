@@ -1,5 +1,5 @@
 import { stationParts } from '../schema/station.ts'
-import { valueAt } from '../subject.ts'
+import { valueAt } from '../faults/subject.ts'
 
 type Path = readonly (string | number)[]
 

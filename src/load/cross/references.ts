@@ -1,12 +1,12 @@
 import type { Fault } from '../loaded.ts'
-import { corrected } from '../corrected.ts'
-import { fatalFault, mildFault } from '../fault.ts'
-import type { Details } from '../fault.ts'
+import { corrected } from '../faults/corrected.ts'
+import { fatalFault, mildFault } from '../faults/fault.ts'
+import type { Details } from '../faults/fault.ts'
 import type { FrontMatter } from '../front-matter.ts'
 import { nearest } from '../improve/nearest.ts'
 import { placeOf, placeOfKey } from '../place.ts'
 import { stationParts } from '../schema/station.ts'
-import { subjectOf, valueAt } from '../subject.ts'
+import { subjectOf, valueAt } from '../faults/subject.ts'
 import { nameAt, recordsOf, stationName } from './records.ts'
 
 type Path = readonly (string | number)[]

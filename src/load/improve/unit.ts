@@ -2,9 +2,11 @@ import { DIMENSIONS } from '../../units/dimension.ts'
 import type { Dimension } from '../../units/dimension.ts'
 import { unitsOf } from '../../units/quantity.ts'
 import type { QuantityProblem } from '../../units/quantity.ts'
+import type { Details } from '../faults/fault.ts'
 import { wrong } from '../schema/field.ts'
 import type { Wrong } from '../schema/field.ts'
 import { nearest } from './nearest.ts'
+import { otherNumber } from './number-form.ts'
 
 /** The units that people mean when they leave one out, metric and US in pairs, most likely first. From memory. */
 const LIKELY: Readonly<Record<Dimension, readonly (readonly [metric: string, us: string])[]>> = {
@@ -81,35 +83,27 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   pct: '%'
 }
 
-/** Words for a quantity that could not be read. `example` is a whole value of the key at fault. */
-export function quantityWrong(problem: QuantityProblem, dimension: Dimension, example: string): Wrong {
+/** What to say of a quantity that could not be read. `example` is a whole value of the key at fault, `text` what stands there. */
+export function quantityWrong(problem: QuantityProblem, dimension: Dimension, example: string, text: string): Wrong {
   const { noun } = DIMENSIONS[dimension]
+  const units = likelyUnits(dimension, example)
+  const otherForm = otherNumber(text)
+  if (otherForm) return wrong(otherForm.code, { noun, example, ...otherForm.details }, otherForm.value)
   switch (problem.kind) {
-    case 'unit-missing': {
-      const units = likelyUnits(dimension, example)
+    case 'unit-missing':
       return wrong('file/unit-missing', { noun, number: problem.number, units }, `${problem.number} ${units[0]}`)
-    }
     case 'decimal-comma':
       return wrong('file/decimal-comma', { noun }, problem.corrected)
     case 'unit-of-another-kind': {
       const given = DIMENSIONS[problem.dimension].noun
-      return wrong('file/unit-wrong-kind', {
-        noun,
-        unit: problem.unit,
-        given,
-        units: likelyUnits(dimension, example),
-        example
-      })
+      return wrong('file/unit-wrong-kind', { noun, unit: problem.unit, given, units, example })
     }
     case 'unit-unknown': {
       const unit = nearestUnit(problem.unit, dimension)
-      return wrong('file/unit-unknown', {
-        noun,
-        unit: problem.unit,
-        units: likelyUnits(dimension, example),
-        example,
-        ...(unit === undefined ? {} : { nearest: unit })
-      })
+      const known: Details = unit === undefined ? {} : { nearest: unit }
+      const again =
+        unit === undefined ? undefined : text.replace(problem.unit, unit).replace(/(\d)(?=[^\d\s.,])/u, '$1 ')
+      return wrong('file/unit-unknown', { noun, unit: problem.unit, units, example, ...known }, again)
     }
     case 'not-a-quantity':
       return wrong('file/not-understood', { expected: `${noun} with its unit`, example })

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { Details } from '../fault.ts'
+import type { Details } from '../faults/fault.ts'
 
 /** What a key is for, and a value as a person writes it: read by the messages, the manual and the JSON Schema alike. */
 export interface KeyDoc {

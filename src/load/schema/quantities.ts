@@ -21,7 +21,7 @@ export function quantity<D extends Dimension>(
 ): z.ZodType<Quantity<D>> {
   return field({ does, example }, quantityShape(dimension), value => {
     const parsed = parseQuantity(String(value), dimension)
-    if (!parsed.ok) return quantityWrong(parsed.problem, dimension, example)
+    if (!parsed.ok) return quantityWrong(parsed.problem, dimension, example, String(value).trim())
     const amount = parsed.value
     const low = floor === 'any' ? false : floor === 'zero' ? amount.value < 0 : amount.value <= 0
     if (low || !Number.isFinite(amount.si)) {

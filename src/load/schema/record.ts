@@ -17,9 +17,13 @@ KEY_DOCS.add(privateKeys, {
   json: { description: 'Shown on the restricted sheet and nowhere else. Any keys of your own.' }
 })
 
+/** The keys of each kind of record, by what one of it is called; a key in the wrong place is told where it belongs. */
+export const KEYS_OF = new Map<string, readonly string[]>()
+
 /** A map with these keys and no others, and `private:` besides. `what` names one of it in a sentence: "a valve box". */
 export function record<S extends z.ZodRawShape>(what: string, doc: KeyDoc, shape: S): z.ZodObject<S, z.core.$strict> {
   const keys = [...Object.keys(shape), 'private']
+  KEYS_OF.set(what, keys)
   const note = packNote({ what, example: doc.example, keys })
   const schema = z.strictObject({ ...shape, private: optional(privateKeys) }, { error: () => note })
   KEY_DOCS.add(schema, doc)

@@ -78,7 +78,7 @@ export function runTime(does: string, example: string): z.ZodType<RunTime> {
   return field({ does, example }, { type: 'string', pattern: String.raw`\d\s*[A-Za-z]` }, value => {
     const parsed = parseRunTime(String(value))
     if (!parsed.ok) {
-      const fault = quantityWrong(parsed.problem, 'duration', example)
+      const fault = quantityWrong(parsed.problem, 'duration', example, String(value).trim())
       const whole = fault.value === undefined ? undefined : inPlace(String(value).trim(), parsed.problem, fault.value)
       return wrong(fault.code, fault.details, whole)
     }

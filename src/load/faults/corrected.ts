@@ -1,5 +1,5 @@
-import type { FrontMatter } from './front-matter.ts'
-import { writtenAt } from './place.ts'
+import type { FrontMatter } from '../front-matter.ts'
+import { writtenAt } from '../place.ts'
 
 /**
  * What to write instead, as the writer writes: the key and the value, or the value alone in a list, in quotes where the old value had them

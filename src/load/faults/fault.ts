@@ -1,6 +1,6 @@
-import { sortedBy } from '../base/collections.ts'
-import type { Place } from '../diagnostics/finding.ts'
-import type { Fault } from './loaded.ts'
+import { sortedBy } from '../../base/collections.ts'
+import type { Place } from '../../diagnostics/finding.ts'
+import type { Fault } from '../loaded.ts'
 
 export type Details = Fault['details']
 

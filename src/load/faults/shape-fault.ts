@@ -1,0 +1,39 @@
+import type { z } from 'zod'
+import type { Fault } from '../loaded.ts'
+import type { FrontMatter } from '../front-matter.ts'
+import { placeOf, writtenAt } from '../place.ts'
+import { unpackNote } from '../schema/record.ts'
+import { corrected } from './corrected.ts'
+import { fatalFault } from './fault.ts'
+import type { Details } from './fault.ts'
+import { fragment, keyOf, under } from './fragment.ts'
+import { subjectOf, valueAt } from './subject.ts'
+
+/** A map or a list where something else stands, or nothing at all. */
+export function shapeFault(front: FrontMatter, path: readonly (string | number)[], issue: z.core.$ZodIssue): Fault {
+  const { what, example } = unpackNote(issue.message)
+  const value = valueAt(front.data, path)
+  const subject = subjectOf(front.data, path)
+  const base = { key: keyOf(path), what, example, under: under(path), written: fragment(front, path) }
+  if (value === undefined || value === null) {
+    return fatalFault('file/missing-key', subject, placeOf(front, path), {
+      ...base,
+      corrected: corrected(front, path, example)
+    })
+  }
+  const expected = issue.code === 'invalid_type' && issue.expected === 'array' ? 'a list' : 'keys with values'
+  const written = writtenAt(front, path) ?? ''
+  const asList = expected === 'a list' && written !== '' && !written.includes('\n') ? `[${written}]` : example
+  const details: Details = {
+    ...base,
+    expected,
+    got: shapeOf(value),
+    corrected: corrected(front, path, expected === 'a list' ? asList : example)
+  }
+  return fatalFault('file/wrong-shape', subject, placeOf(front, path), details)
+}
+
+function shapeOf(value: unknown): string {
+  if (Array.isArray(value)) return 'a list'
+  return typeof value === 'object' ? 'keys with values' : 'one value'
+}

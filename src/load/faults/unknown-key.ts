@@ -1,0 +1,43 @@
+import type { Fault } from '../loaded.ts'
+import type { FrontMatter } from '../front-matter.ts'
+import { splitByComma } from '../improve/comma.ts'
+import { nearestKey } from '../improve/key.ts'
+import { placeOf, placeOfKey, writtenAt } from '../place.ts'
+import { KEYS_OF, unpackNote } from '../schema/record.ts'
+import { corrected } from './corrected.ts'
+import { fatalFault } from './fault.ts'
+import type { Details } from './fault.ts'
+import { shortened } from './fragment.ts'
+import { subjectOf } from './subject.ts'
+
+type Path = readonly (string | number)[]
+
+/** A key that no schema has: a slip, a key in the wrong place, a missing colon, or half of a number with a decimal comma. */
+export function unknownKey(front: FrontMatter, path: Path, key: string, note: string): Fault {
+  const full = [...path, key]
+  const subject = subjectOf(front.data, full)
+  const comma = splitByComma(front, path, key)
+  if (comma) {
+    const whole = [...path, comma.key]
+    const details = {
+      noun: 'a number',
+      written: `${comma.key}: ${comma.value.replace('.', ',')}`,
+      corrected: corrected(front, whole, comma.value)
+    }
+    return fatalFault('file/decimal-comma', subject, placeOf(front, whole), details)
+  }
+  return fatalFault('file/unknown-key', subject, placeOfKey(front, full), unknownDetails(front, full, key, note))
+}
+
+function unknownDetails(front: FrontMatter, full: Path, key: string, note: string): Details {
+  const { what, keys } = unpackNote(note)
+  const value = writtenAt(front, full) ?? ''
+  const base = { key, what, known: keys }
+  const [first = '', ...rest] = key.split(/\s+/u)
+  if (value === '' && rest.length > 0 && keys.includes(first))
+    return { ...base, colon: true, corrected: `${first}: ${rest.join(' ')}` }
+  const near = nearestKey(key, keys)
+  if (near !== undefined)
+    return { ...base, nearest: near, ...(value === '' ? {} : { corrected: `${near}: ${shortened(value)}` }) }
+  return { ...base, belongs: [...KEYS_OF].filter(([, others]) => others.includes(key)).map(([name]) => name) }
+}
