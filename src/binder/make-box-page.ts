@@ -37,7 +37,9 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: PageCo
       serves: words.boxPage.serves(holdsOf(site, box, words)),
       where: orNotSupplied(box.where, words),
       ties: box.ties,
-      ...(photo ? { photo: { file: photo.file, alt: photo.caption ?? words.binder.boxes.pictureOf(box.id) } } : {})
+      ...(photo
+        ? { photo: { file: `photos/${photo.file}`, alt: photo.caption ?? words.binder.boxes.pictureOf(box.id) } }
+        : {})
     },
     stopTheWater: stopTheWater(context),
     hazards: boxHazards(site, box.id, plan.cautions),

@@ -3,7 +3,6 @@ import { makeRestrictedSheet } from '../binder/make-restricted.ts'
 import { Refusal } from '../base/refusal.ts'
 import { renderPages } from '../render/eleventy.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
-import { templateFilters, templateGlobals } from '../render/template-helpers.ts'
 import { EN_US } from '../words/words.ts'
 import { assessFleet } from './assess.ts'
 import type { AssessedSite, Assessment } from './assess.ts'
@@ -42,7 +41,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   const address = publicAddressOf(assessment)
   const contexts = assessment.sites.flatMap(one => contextOf(one, address))
   const plans = planPages(assessment, contexts, EN_US, toolVersion())
-  const pages = await renderPages(plans, { filters: templateFilters, globals: templateGlobals })
+  const pages = await renderPages(plans)
   refuseLeaks(pages, assessment)
   const leftOut = assessment.sites.filter(one => !one.site).map(one => one.id)
   const { result: prints, report } = await withStage(wish.out, async stage => {
@@ -93,12 +92,7 @@ async function stageRestricted(stage: Stage, contexts: readonly PageContext[]): 
     template: 'binder',
     data: makeRestrictedSheet(context)
   }))
-  for (const { path, html } of await renderPages(plans, {
-    words: pageWords,
-    filters: templateFilters,
-    globals: templateGlobals
-  }))
-    stage.write({ path, content: html })
+  for (const { path, html } of await renderPages(plans)) stage.write({ path, content: html })
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Check } from './check.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
+import { photoNotThere } from './box/photo-not-there.ts'
 import { warrantyStart } from './closeout/warranty-start.ts'
 import { programsExceeded } from './controller/programs-exceeded.ts'
 import { runTimeOutOfRange } from './controller/run-time-out-of-range.ts'
@@ -12,6 +13,18 @@ import { batteryNoDate } from './power/battery-no-date.ts'
 import { batteryOverdue } from './power/battery-overdue.ts'
 import { seasonNotCovered } from './power/season-not-covered.ts'
 import { privateWordPublic } from './privacy/private-word-public.ts'
+import { backflowOverdue } from './safety/backflow-overdue.ts'
+import { blowOutPressure } from './safety/blow-out-pressure.ts'
+import { boxHazards } from './safety/box-hazards.ts'
+import { chemicalInjection } from './safety/chemical-injection.ts'
+import { coverShallow } from './safety/cover-shallow.ts'
+import { fallEdge } from './safety/fall-edge.ts'
+import { mainsPresent } from './safety/mains-present.ts'
+import { reclaimedSigns } from './safety/reclaimed-signs.ts'
+import { storedPressure } from './safety/stored-pressure.ts'
+import { trafficControl } from './safety/traffic-control.ts'
+import { trenchEgress } from './safety/trench-egress.ts'
+import { trenchProtection } from './safety/trench-protection.ts'
 import { crossesMidnight } from './schedule/crosses-midnight.ts'
 import { dayNotAllowed } from './schedule/day-not-allowed.ts'
 import { intervalAgainstDates } from './schedule/interval-against-dates.ts'
@@ -36,6 +49,7 @@ import { sizeDisagrees } from './wire/size-disagrees.ts'
 export const CHECKS: readonly Check[] = [
   noPhoto,
   noTies,
+  photoNotThere,
   warrantyStart,
   programsExceeded,
   runTimeOutOfRange,
@@ -47,6 +61,18 @@ export const CHECKS: readonly Check[] = [
   batteryOverdue,
   seasonNotCovered,
   privateWordPublic,
+  backflowOverdue,
+  blowOutPressure,
+  boxHazards,
+  chemicalInjection,
+  coverShallow,
+  fallEdge,
+  mainsPresent,
+  reclaimedSigns,
+  storedPressure,
+  trafficControl,
+  trenchEgress,
+  trenchProtection,
   crossesMidnight,
   dayNotAllowed,
   intervalAgainstDates,

@@ -401,6 +401,8 @@ export interface ProseSection extends Recorded {
 
 export interface Company extends Recorded {
   readonly name: string
+  /** Where dist/public is hosted, "HTTPS://EXAMPLE.ORG": what the printed codes point at. */
+  readonly publicAddress?: string
   readonly phone?: string
   readonly email?: string
   readonly address?: string

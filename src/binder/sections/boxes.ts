@@ -31,7 +31,7 @@ export function boxesSection(context: PageContext): Section {
     for (const photo of box.photos) {
       blocks.push({
         kind: 'picture',
-        file: photo.file,
+        file: `photos/${photo.file}`,
         alt: w.pictureOf(box.id),
         caption: photo.caption ?? w.pictureOf(box.id)
       })

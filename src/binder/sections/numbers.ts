@@ -1,4 +1,4 @@
-import type { Block, Section, Standing, WorkingBlock } from '../blocks.ts'
+import type { Section, WorkingBlock } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { groupBy } from '../../base/collections.ts'
 import { CALCULATIONS } from '../../domain/list.ts'
@@ -7,13 +7,6 @@ import { citeSource } from '../../reference/sources.ts'
 /** How the numbers were made: each calculation that this binder used, with its working for each subject. */
 export function numbersSection({ plan, words }: PageContext): Section {
   const w = words.binder.numbers
-  const standings: Block = {
-    kind: 'facts',
-    rows: (Object.entries(words.binder.standings) as [Standing, string][]).map(([standing, text]) => ({
-      label: text,
-      value: { text: '12.3', standing }
-    }))
-  }
   const workings = [...groupBy(plan.workings, one => one.calculation)].flatMap<WorkingBlock>(([name, all]) => {
     const card = CALCULATIONS.find(one => one.name === name)
     if (!card) return []
@@ -35,7 +28,6 @@ export function numbersSection({ plan, words }: PageContext): Section {
     newPage: true,
     blocks: [
       { kind: 'paragraph', text: w.lead },
-      standings,
       ...(workings.length > 0 ? workings : [{ kind: 'paragraph', text: w.noWorkings } as const])
     ]
   }

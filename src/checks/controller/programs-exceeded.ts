@@ -13,7 +13,7 @@ export const programsExceeded: SiteCheck = {
       example: `controllers:
   - id: K1
     box: VB1
-    sheet: _shared/sheets/base.md
+    sheet: _shared/sheets/plain.md
     programs:
       - { id: A, days: every day, starts: ["01:00"], stations: { 1: 5 min } }
       - { id: B, days: every day, starts: ["02:00"], stations: { 1: 5 min } }
@@ -22,7 +22,7 @@ export const programsExceeded: SiteCheck = {
       instead: `controllers:
   - id: K1
     box: VB1
-    sheet: _shared/sheets/base.md
+    sheet: _shared/sheets/plain.md
     programs:
       - { id: A, days: every day, starts: ["01:00"], stations: { 1: 5 min } }`
     }

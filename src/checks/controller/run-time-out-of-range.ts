@@ -16,9 +16,9 @@ export const runTimeOutOfRange: SiteCheck = {
     fix: 'Use a run time that the controller can be set to.',
     worked: {
       example: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["01:00"], stations: { 1: 30 s } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00"], stations: { 1: 30 s } }] }`,
       instead: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["01:00"], stations: { 1: 1 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00"], stations: { 1: 1 min } }] }`
     }
   },
   run: ({ site }, report) => {

@@ -11,9 +11,9 @@ export const startTimesExceeded: SiteCheck = {
     fix: 'Leave out start times, or use cycles and soak instead of more starts.',
     worked: {
       example: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["01:00", "02:00", "03:00", "04:00", "05:00"], stations: { 1: 5 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00", "02:00", "03:00", "04:00", "05:00"], stations: { 1: 5 min } }] }`,
       instead: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["01:00", "02:00", "03:00", "04:00"], stations: { 1: 5 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00", "02:00", "03:00", "04:00"], stations: { 1: 5 min } }] }`
     }
   },
   run: ({ site }, report) => {

@@ -14,9 +14,9 @@ export const batteryDueSoon: SiteCheck = {
     worked: {
       on: '2026-05-01',
       example: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2025-06-18, interval: 12 months } }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2025-06-18, interval: 12 months } }`,
       instead: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2025-09-18, interval: 12 months } }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2025-09-18, interval: 12 months } }`
     }
   },
   run: ({ site, plan, on }, report) => {

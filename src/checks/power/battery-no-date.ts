@@ -11,9 +11,9 @@ export const batteryNoDate: SiteCheck = {
     fix: 'Change the battery at the next visit and write down the day.',
     worked: {
       example: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, battery: { kind: 9 V alkaline, count: 1 } }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1 } }`,
       instead: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2026-04-01 } }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2026-04-01 } }`
     }
   },
   run: ({ site, plan }, report) => {

@@ -15,10 +15,10 @@ export const seasonNotCovered: SiteCheck = {
       on: '2026-03-01',
       example: `season: { from: 04-01, to: 10-15 }
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2025-07-14, interval: 12 months } }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2025-07-14, interval: 12 months } }`,
       instead: `season: { from: 04-01, to: 10-15 }
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2026-01-14, interval: 12 months } }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2026-01-14, interval: 12 months } }`
     }
   },
   run: ({ site, plan, on }, report) => {

@@ -19,10 +19,10 @@ export const crossesMidnight: SiteCheck = {
     worked: {
       example: `watering-rules: [{ authority: invented water board, days: even dates }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: even dates, starts: ["23:30"], stations: { 1: 35 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: even dates, starts: ["23:30"], stations: { 1: 35 min } }] }`,
       instead: `watering-rules: [{ authority: invented water board, days: even dates }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: even dates, starts: ["23:25"], stations: { 1: 35 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: even dates, starts: ["23:25"], stations: { 1: 35 min } }] }`
     }
   },
   run: ({ site, plan }, report) => {

@@ -17,10 +17,10 @@ export const dayNotAllowed: SiteCheck = {
     worked: {
       example: `watering-rules: [{ authority: invented water board, days: Mon Thu }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: Mon Wed, starts: ["01:00"], stations: { 1: 10 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: Mon Wed, starts: ["01:00"], stations: { 1: 10 min } }] }`,
       instead: `watering-rules: [{ authority: invented water board, days: Mon Thu }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: Mon Thu, starts: ["01:00"], stations: { 1: 10 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: Mon Thu, starts: ["01:00"], stations: { 1: 10 min } }] }`
     }
   },
   run: ({ site, plan }, report) => {

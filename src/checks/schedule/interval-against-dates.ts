@@ -15,10 +15,10 @@ export const intervalAgainstDates: SiteCheck = {
     worked: {
       example: `watering-rules: [{ authority: invented water board, days: even dates }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every 2 days from 2026-07-02, starts: ["22:00"], stations: { 1: 10 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every 2 days from 2026-07-02, starts: ["22:00"], stations: { 1: 10 min } }] }`,
       instead: `watering-rules: [{ authority: invented water board, days: even dates }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: even dates, starts: ["22:00"], stations: { 1: 10 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: even dates, starts: ["22:00"], stations: { 1: 10 min } }] }`
     }
   },
   run: ({ site, plan }, report) => {

@@ -13,10 +13,10 @@ export const oddEvenTurnover: SiteCheck = {
     worked: {
       example: `watering-rules: [{ authority: invented water board, days: odd dates }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: odd dates with the 31st, starts: ["01:00"], stations: { 1: 10 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: odd dates with the 31st, starts: ["01:00"], stations: { 1: 10 min } }] }`,
       instead: `watering-rules: [{ authority: invented water board, days: odd dates }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: odd dates, starts: ["01:00"], stations: { 1: 10 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: odd dates, starts: ["01:00"], stations: { 1: 10 min } }] }`
     }
   },
   run: ({ site }, report) => {

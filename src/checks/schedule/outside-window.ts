@@ -18,10 +18,10 @@ export const outsideTheWindow: SiteCheck = {
     worked: {
       example: `watering-rules: [{ authority: invented water board, window: 23:00-05:00 }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["04:40"], stations: { 1: 30 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["04:40"], stations: { 1: 30 min } }] }`,
       instead: `watering-rules: [{ authority: invented water board, window: 23:00-05:00 }]
 controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["04:30"], stations: { 1: 30 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["04:30"], stations: { 1: 30 min } }] }`
     }
   },
   run: ({ site, plan }, report) => {

@@ -15,9 +15,9 @@ export const startsOverlap: SiteCheck = {
     fix: 'Move the later start past the end of the earlier one, or shorten the runs.',
     worked: {
       example: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["01:00", "01:30"], stations: { 1: 20 min, 2: 20 min } }] }`,
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00", "01:30"], stations: { 1: 20 min, 2: 20 min } }] }`,
       instead: `controllers:
-  - { id: K1, box: VB1, sheet: _shared/sheets/base.md, programs: [{ id: A, days: every day, starts: ["01:00", "01:40"], stations: { 1: 20 min, 2: 20 min } }] }`
+  - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00", "01:40"], stations: { 1: 20 min, 2: 20 min } }] }`
     }
   },
   run: ({ site, plan }, report) => {

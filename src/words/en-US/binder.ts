@@ -289,16 +289,6 @@ export const binderWords = {
     lead: 'Every figure comes from a named calculation. Run one alone with: npx underlid calc NAME. How a value came to be known is shown by its mark.',
     noWorkings: 'No figure was computed.'
   },
-  standings: {
-    stated: 'as written in the site file',
-    measured: 'measured on site',
-    computed: 'computed',
-    'data-plate': 'from the product sheet or data plate',
-    'common-practice': 'common practice, no source',
-    default: 'default of this tool',
-    'not-supplied': 'not supplied',
-    'not-computed': 'not computed'
-  },
   restricted: {
     title: 'Restricted sheet',
     lead: 'Keep this sheet apart from the binder. Hand it only to people who need it, and collect it again.',

@@ -1,0 +1,45 @@
+import { Command, CommanderError } from 'commander'
+import { Refusal } from '../base/refusal.ts'
+import { toolVersion } from '../build/print-cache.ts'
+import { addBuild, addPrint } from './verbs/build.ts'
+import { addCalc } from './verbs/calc.ts'
+import { addCheck } from './verbs/check.ts'
+import { addDue } from './verbs/due.ts'
+import { addExplain } from './verbs/explain.ts'
+import { addNew } from './verbs/new.ts'
+import { addServe } from './verbs/serve.ts'
+import { addTag } from './verbs/tag.ts'
+import { EXIT } from './output.ts'
+
+const program = new Command('underlid')
+  .description('Maintenance binders, box pages and lid labels for battery-run irrigation.')
+  .version(toolVersion())
+  .exitOverride()
+  .showHelpAfterError('("underlid --help" says all there is)')
+  .configureHelp({ sortSubcommands: false })
+
+for (const add of [addNew, addCheck, addTag, addBuild, addPrint, addServe, addDue, addCalc, addExplain]) add(program)
+for (const command of program.commands) command.exitOverride()
+
+// A reader that closes early (head, a pager) is no fault: stop quietly.
+process.stdout.on('error', error => {
+  if ((error as NodeJS.ErrnoException).code === 'EPIPE') process.exit(process.exitCode ?? EXIT.done)
+  throw error
+})
+
+try {
+  await program.parseAsync()
+} catch (error) {
+  if (error instanceof Refusal) {
+    process.stderr.write(`${error.lines.join('\n')}\n`)
+    process.exitCode = EXIT.refused
+  } else if (error instanceof CommanderError) {
+    process.exitCode = error.exitCode === 0 ? EXIT.done : EXIT.refused
+  } else {
+    const { stack, message } = error as Error
+    process.stderr.write(
+      `This is a fault of Underlid, not of your files. Please report it with the text below.\n${stack ?? message}\n`
+    )
+    process.exitCode = EXIT.ours
+  }
+}

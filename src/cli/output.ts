@@ -1,0 +1,28 @@
+import { COLORED, PLAIN } from '../report/paint.ts'
+import type { Paint } from '../report/paint.ts'
+
+/** The one door to standard output and standard error. */
+export interface Output {
+  readonly say: (text: string) => void
+  /** Progress and asides; silent with --quiet. */
+  readonly aside: (text: string) => void
+  readonly complain: (text: string) => void
+  readonly paint: Paint
+}
+
+export function makeOutput(options: { readonly quiet?: boolean; readonly color?: string }): Output {
+  const colored =
+    options.color === 'always' ||
+    (options.color !== 'never' && process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined)
+  return {
+    say: text => void process.stdout.write(`${text}\n`),
+    aside: text => {
+      if (!options.quiet) process.stderr.write(`${text}\n`)
+    },
+    complain: text => void process.stderr.write(`${text}\n`),
+    paint: colored ? COLORED : PLAIN
+  }
+}
+
+/** Exit codes of the contract. */
+export const EXIT = { done: 0, found: 1, refused: 2, ours: 3 } as const

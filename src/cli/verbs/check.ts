@@ -1,0 +1,31 @@
+import type { Command } from 'commander'
+import { allFindings, assessFleet } from '../../build/assess.ts'
+import { stopwatch } from '../../build/clock.ts'
+import { countFindings } from '../../diagnostics/finding.ts'
+import { findingsJson } from '../../report/json.ts'
+import { countsText, findingsText } from '../../report/text.ts'
+import { dayOf, withCommonOptions } from '../options.ts'
+import type { CommonOptions } from '../options.ts'
+import { EXIT, makeOutput } from '../output.ts'
+
+export function addCheck(program: Command): void {
+  withCommonOptions(
+    program
+      .command('check')
+      .description('look for what is wrong, unsafe or missing; exit 1 where there is an error')
+      .argument('[site...]')
+  ).action((sites: string[], options: CommonOptions) => {
+    const { say, aside, paint } = makeOutput(options)
+    const passed = stopwatch()
+    const assessment = assessFleet(options.sites, dayOf(options), sites)
+    const findings = allFindings(assessment)
+    if (options.format === 'json') say(JSON.stringify(findingsJson(findings, assessment.on), undefined, 2))
+    else {
+      if (findings.length > 0) say(`${findingsText(findings, paint)}\n`)
+      const looked = assessment.sites.length
+      say(`${looked} site${looked === 1 ? '' : 's'} as of ${assessment.on}: ${countsText(findings)}.`)
+      aside(`Took ${(passed() / 1000).toFixed(1)} s. What a code means: npx underlid explain CODE`)
+    }
+    process.exitCode = countFindings(findings).error > 0 ? EXIT.found : EXIT.done
+  })
+}

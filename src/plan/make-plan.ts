@@ -1,0 +1,28 @@
+import type { Site } from '../model/site.ts'
+import type { IsoDate } from '../units/date.ts'
+import type { Plan } from './plan.ts'
+import { planBackflows } from './backflows.ts'
+import { planBatteries } from './batteries.ts'
+import { planCautions } from './cautions.ts'
+import { planCovers } from './covers.ts'
+import { planSchedules } from './schedules.ts'
+import { planWires } from './wires.ts'
+
+/** Every derived number of a site on a day, computed once, with its working. The same site and day give the same plan. */
+export function makePlan(site: Site, on: IsoDate): Plan {
+  const wires = planWires(site)
+  const batteries = planBatteries(site, on)
+  const schedules = planSchedules(site, on)
+  const covers = planCovers(site)
+  const backflows = planBackflows(site, on)
+  return {
+    on,
+    wires: wires.wires,
+    batteries: batteries.batteries,
+    schedules: schedules.schedules,
+    cautions: planCautions(site, on),
+    covers: covers.covers,
+    backflows: backflows.backflows,
+    workings: [wires, schedules, batteries, covers, backflows].flatMap(part => part.workings)
+  }
+}
