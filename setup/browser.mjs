@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, realpathSync, statSync } from 'node:fs'
+import { existsSync, readdirSync, realpathSync, rmSync, statSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { delimiter, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -96,13 +96,42 @@ export async function startFirst(launch, places) {
   for (const place of places) {
     for (const sandbox of process.getuid?.() === 0 ? [false] : [true, false]) {
       try {
-        return { browser: await launch(launchOptions(place, sandbox)), place, failures }
+        const browser = await launch(launchOptions(place, sandbox))
+        closeOnSignals(browser)
+        return { browser, place, failures }
       } catch (error) {
         if (!sandbox) failures.push({ path: place.path, reason: reasonOf(error) })
       }
     }
   }
   return { failures }
+}
+
+const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 }
+
+/** An interrupt ends the browser, takes its temporary profile along, and ends us with the usual code. */
+function closeOnSignals(browser) {
+  const child = browser.process()
+  const profile = child?.spawnargs.find(arg => arg.startsWith('--user-data-dir='))?.slice('--user-data-dir='.length)
+  const end = signal => {
+    quietly(() => child?.kill('SIGKILL'))
+    // Its helpers are a process group of their own, except on Windows.
+    quietly(() => process.kill(-child.pid, 'SIGKILL'))
+    quietly(() => profile && rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
+    process.exit(SIGNALS[signal])
+  }
+  for (const signal of Object.keys(SIGNALS)) process.on(signal, end)
+  browser.once('disconnected', () => {
+    for (const signal of Object.keys(SIGNALS)) process.off(signal, end)
+  })
+}
+
+function quietly(work) {
+  try {
+    work()
+  } catch {
+    // There is nobody left to tell.
+  }
 }
 
 /**
@@ -115,6 +144,10 @@ function launchOptions(place, sandbox) {
     headless: place.shell || /headless.shell/.test(place.path) ? 'shell' : true,
     pipe: true,
     timeout: 30_000,
+    // Seen to by closeOnSignals.
+    handleSIGINT: false,
+    handleSIGTERM: false,
+    handleSIGHUP: false,
     env: { ...process.env, ...place.env },
     args: [
       ...(sandbox ? [] : ['--no-sandbox']),
