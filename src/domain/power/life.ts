@@ -12,8 +12,8 @@ export interface Drain {
 }
 
 /**
- * Days until the usable capacity is gone, self-discharge counted as a steady current beside the drain. That is always shorter than the
- * curve of `curvedLifeDays`, so it is the one that dates are set by. Infinity where nothing is drawn or lost.
+ * Days until the usable capacity is gone, self-discharge counted as a steady current beside the drain. Below a loss of 79 % a year that is
+ * shorter than the curve of `curvedLifeDays`, so it is the one that dates are set by. Infinity where nothing is drawn or lost.
  */
 export function lifeDays({ capacityMah, usable, drawnMahPerDay, yearlyLoss }: Drain): number {
   return (capacityMah * usable) / (drawnMahPerDay + (capacityMah * yearlyLoss) / YEAR_DAYS)
@@ -21,9 +21,11 @@ export function lifeDays({ capacityMah, usable, drawnMahPerDay, yearlyLoss }: Dr
 
 /** The same with self-discharge in proportion to what is left: dQ/dt = −I − kQ, so t = ln(1 + kQ/I) / k with k = −ln(1 − yearly loss). */
 export function curvedLifeDays({ capacityMah, usable, drawnMahPerDay, yearlyLoss }: Drain): number {
-  if (yearlyLoss === 0) return (capacityMah * usable) / drawnMahPerDay
-  const perDay = -Math.log(1 - yearlyLoss) / YEAR_DAYS
-  return Math.log(1 + (perDay * capacityMah * usable) / drawnMahPerDay) / perDay
+  const usableMah = capacityMah * usable
+  const perDay = -Math.log1p(-yearlyLoss) / YEAR_DAYS
+  // A loss too small to count would divide nothing by nothing.
+  if (perDay * usableMah < drawnMahPerDay * 1e-12) return usableMah / drawnMahPerDay
+  return Math.log1p((perDay * usableMah) / drawnMahPerDay) / perDay
 }
 
 /** Whole days that a rated number of pulses lasts: 8,000 pulses at 48 a day last 166 days. */
