@@ -31,7 +31,8 @@ export function writeSiteFile(file: string, text: string, wish: Omit<SiteFileToW
 
 /**
  * Several files that belong together, all or none: a site file and the register. Each is written beside its place and made safe on
- * disk before any takes its place; where one cannot, those before it go back to what they were.
+ * disk before any takes its place; where one cannot, those before it go back to what they were. A kill between two renames leaves
+ * the first new and the second old, so the file that the others depend on comes first.
  */
 export function writeSiteFiles(files: readonly SiteFileToWrite[]): void {
   for (const wish of files) refuseSurprises(wish)
@@ -83,4 +84,5 @@ function putBack(step: { readonly target: string; readonly before: string | unde
 /** A link to a file stays a link. */
 const realPath = (file: string): string => (existsSync(file) ? realpathSync(file) : file)
 
-const readIfThere = (file: string): string | undefined => (existsSync(file) ? readFileSync(file, 'utf8') : undefined)
+const readIfThere = (file: string): string | undefined =>
+  statSync(file, { throwIfNoEntry: false })?.isFile() ? readFileSync(file, 'utf8') : undefined
