@@ -8,6 +8,27 @@ import { runTimeOutOfRange } from './controller/run-time-out-of-range.ts'
 import { startTimesExceeded } from './controller/start-times-exceeded.ts'
 import { stationShared } from './controller/station-shared.ts'
 import { tooManyStations } from './controller/too-many-stations.ts'
+import { danglingReference } from './file/dangling-reference.ts'
+import { fileDate } from './file/date.ts'
+import { decimalComma } from './file/decimal-comma.ts'
+import { duplicateId } from './file/duplicate-id.ts'
+import { duplicateKey } from './file/duplicate-key.ts'
+import { fileFrontMatter } from './file/front-matter.ts'
+import { missingKey } from './file/missing-key.ts'
+import { notOneOf } from './file/not-one-of.ts'
+import { notUnderstood } from './file/not-understood.ts'
+import { outOfRange } from './file/out-of-range.ts'
+import { fileRegister } from './file/register.ts'
+import { fileTab } from './file/tab.ts'
+import { fileTime } from './file/time.ts'
+import { fileTooLarge } from './file/too-large.ts'
+import { unitMissing } from './file/unit-missing.ts'
+import { unitUnknown } from './file/unit-unknown.ts'
+import { unitUnlikely } from './file/unit-unlikely.ts'
+import { unitWrongKind } from './file/unit-wrong-kind.ts'
+import { unknownKey } from './file/unknown-key.ts'
+import { wrongShape } from './file/wrong-shape.ts'
+import { fileYaml } from './file/yaml.ts'
 import { batteryDueSoon } from './power/battery-due-soon.ts'
 import { batteryNoDate } from './power/battery-no-date.ts'
 import { batteryOverdue } from './power/battery-overdue.ts'
@@ -56,6 +77,27 @@ export const CHECKS: readonly Check[] = [
   startTimesExceeded,
   stationShared,
   tooManyStations,
+  danglingReference,
+  fileDate,
+  decimalComma,
+  duplicateId,
+  duplicateKey,
+  fileFrontMatter,
+  missingKey,
+  notOneOf,
+  notUnderstood,
+  outOfRange,
+  fileRegister,
+  fileTab,
+  fileTime,
+  fileTooLarge,
+  unitMissing,
+  unitUnknown,
+  unitUnlikely,
+  unitWrongKind,
+  unknownKey,
+  wrongShape,
+  fileYaml,
   batteryDueSoon,
   batteryNoDate,
   batteryOverdue,

@@ -401,6 +401,8 @@ export const SOURCES = {
     year: 'undated',
     standing: 'published'
   },
+  'iso-8601': { title: 'ISO 8601-1, dates and times', part: 'calendar date', year: '2019', standing: 'from memory' },
+  'yaml-1-2': { title: 'YAML, version 1.2.2', year: '2021', standing: 'from memory' },
   'common-practice': { title: 'Common practice', standing: 'common practice, no source' },
   'from-memory': { title: 'From memory', standing: 'from memory' },
   'project-rule': { title: 'Rule of this project', standing: 'project rule' }

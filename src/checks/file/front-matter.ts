@@ -1,0 +1,50 @@
+import type { Fault } from '../../load/loaded.ts'
+import type { FileCheck } from '../check.ts'
+import { detail } from './say.ts'
+
+export const fileFrontMatter: FileCheck = {
+  card: {
+    code: 'file/front-matter',
+    severity: 'error',
+    looksAt: 'A file whose keys do not stand between two lines of three dashes.',
+    why: 'Only what stands between the two lines is read as data.',
+    sources: ['project-rule'],
+    fix: 'Start the file with a line of three dashes, end the keys with another, and write prose below.',
+    worked: {
+      example: '---- notes',
+      instead: 'title: Base Site'
+    }
+  },
+  word: fault =>
+    WORDS[detail(fault, 'kind')]?.(fault) ?? {
+      message: 'The keys of this file were not found.',
+      fix: 'Put them between two lines of "---".'
+    }
+}
+
+const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: string; readonly fix: string }>> = {
+  missing: () => ({
+    message: 'The file does not start with a line of three dashes.',
+    fix: 'Make "---" the first line, before the first key.'
+  }),
+  language: fault => ({
+    message: `The first line is "${fault.place.text.trim().slice(0, 40)}"; only the three dashes may stand there. Keys in another language are not read, and nothing is run.`,
+    fix: 'Make the first line "---" and nothing else.'
+  }),
+  open: () => ({
+    message: 'The second line of three dashes is missing, so the keys have no end.',
+    fix: 'Put "---" on a line of its own after the last key.'
+  }),
+  closing: fault => ({
+    message: `"${fault.place.text.trim().slice(0, 40)}" would end the keys here.`,
+    fix: 'Only the three dashes may stand on the line that ends the keys; elsewhere do not start a line with them.'
+  }),
+  'no-keys': () => ({
+    message: 'Text or a list stands between the dashes where keys are due.',
+    fix: 'Write keys with values, such as "title: Kestrel Cross Roundabout".'
+  }),
+  'no-file': () => ({
+    message: 'The folder has no file site.md.',
+    fix: 'Write the file, or start the site with: npx underlid new SITE'
+  })
+}

@@ -1,0 +1,22 @@
+import type { FileCheck } from '../check.ts'
+import { detail, details, fixed, listed, named } from './say.ts'
+
+export const notOneOf: FileCheck = {
+  card: {
+    code: 'file/not-one-of',
+    severity: 'error',
+    looksAt: 'A word that is not one of the few a key takes.',
+    why: 'Each of these words decides something; another word decides nothing.',
+    sources: ['project-rule'],
+    fix: 'Write one of the words that the message lists.',
+    worked: { example: 'paper: A5', instead: 'paper: A4' }
+  },
+  word: fault => {
+    const known = listed(details(fault, 'known'), 'or')
+    return {
+      message: named(fault, `"${detail(fault, 'written')}" is not among the words for "${detail(fault, 'key')}".`),
+      why: `It takes ${known}.`,
+      fix: fixed(fault, `Write "${detail(fault, 'key')}:" with one of them.`)
+    }
+  }
+}

@@ -1,0 +1,46 @@
+import type { Fault } from '../../load/loaded.ts'
+import type { FileCheck } from '../check.ts'
+import { detail, details, listed } from './say.ts'
+
+export const fileRegister: FileCheck = {
+  card: {
+    code: 'file/register',
+    severity: 'error',
+    looksAt: 'A line of the register of tags that cannot be taken.',
+    why: 'A tag that drops out of the register is a printed code that leads nowhere.',
+    sources: ['project-rule'],
+    fix: 'Correct the line. Spreadsheets like to turn tags into numbers and dates into their own form: format the columns as text.',
+    worked: {
+      example: 'tag,site,box,state,issued,now\n7KQ3F9X,base,VB1,lost,2026-03-20,',
+      instead: 'tag,site,box,state,issued,now\n7KQ3F9X,base,VB1,live,2026-03-20,'
+    }
+  },
+  word: fault => WORDS[detail(fault, 'kind')]?.(fault) ?? { message: 'This line cannot be taken.', fix: 'Correct it.' }
+}
+
+const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: string; readonly fix: string }>> = {
+  columns: fault => ({
+    message: `The register has no column ${listed(details(fault, 'missing'), 'or')}.`,
+    fix: `Make the first line "${details(fault, 'columns').join(',')}".`
+  }),
+  blank: fault => ({
+    message: `The column ${detail(fault, 'column')} is blank in the line of the tag ${detail(fault, 'tag') || 'that is missing'}.`,
+    fix: `Fill in ${detail(fault, 'column')}.`
+  }),
+  tag: fault => ({
+    message: `${detail(fault, 'tag')} is not a tag.`,
+    fix: 'Copy it again from the label or from the site file.'
+  }),
+  state: fault => ({
+    message: `${detail(fault, 'tag')}: "${detail(fault, 'state')}" is not a state of a tag.`,
+    fix: `Write ${detail(fault, 'nearest') || listed(details(fault, 'known'), 'or')}.`
+  }),
+  date: fault => ({
+    message: `${detail(fault, 'tag')}: "${detail(fault, 'issued')}" is not a day written year-month-day.`,
+    fix: 'Write it as 2026-05-04.'
+  }),
+  now: fault => ({
+    message: `${detail(fault, 'tag')} is replaced, and no tag stands in its place.`,
+    fix: 'Write the tag that answers instead in the column "now".'
+  })
+}
