@@ -51,7 +51,7 @@ function readInput(kind: InputKind, text: string): Read {
     case 'wire-size':
       return given(parseWireSize(text), `“${text}” is not a wire size.`)
     case 'count':
-      return given(/^\d+$/u.test(text) ? Number(text) : undefined, `“${text}” is not a whole number.`)
+      return readCount(text)
     case 'number':
       return readNumber(text)
     case 'date':
@@ -67,11 +67,28 @@ function readInput(kind: InputKind, text: string): Read {
 
 const given = (value: unknown, message: string): Read => (value === undefined ? { message } : { value })
 
+function readCount(text: string): Read {
+  if (/^[1-9]\d{0,2}(,\d{3})+$/u.test(text))
+    return { message: `“${text}” has a comma; write it without.`, fix: text.replaceAll(',', '') }
+  return given(/^\d+$/u.test(text) ? Number(text) : undefined, `“${text}” is not a whole number.`)
+}
+
 function readNumber(text: string): Read {
   const plain = text.replace(/^\u2212/u, '-')
-  if (/^[+-]?\d+,\d+$/u.test(plain))
-    return { message: `“${text}” has a comma; write a point.`, fix: plain.replace(',', '.') }
+  if (/^[+-]?\d+,\d+$/u.test(plain)) {
+    const grouped = /^[+-]?[1-9]\d{0,2},\d{3}$/u.test(plain)
+    return commaWords(text, plain.replace(',', '.'), grouped ? plain.replace(',', '') : undefined)
+  }
   return given(/^[+-]?(\d+\.?\d*|\.\d+)$/u.test(plain) ? Number(plain) : undefined, `“${text}” is not a number.`)
+}
+
+/** A comma may stand for a point or for thousands; where both are possible neither is guessed. */
+function commaWords(text: string, corrected: string, thousands: string | undefined): Read {
+  if (thousands === undefined) return { message: `“${text}” has a comma; write a point.`, fix: corrected }
+  return {
+    message: `“${text}” has a comma; write “${thousands}” or “${corrected}”, whichever is meant.`,
+    fix: thousands
+  }
 }
 
 function readChoice(text: string, of: readonly string[]): Read {
@@ -96,7 +113,7 @@ function quantityWords(problem: QuantityProblem, dimension: Dimension, text: str
         fix: `${problem.number} ${unitsOf(dimension)[0]}`
       }
     case 'decimal-comma':
-      return { message: `“${text}” has a comma; write a point.`, fix: problem.corrected }
+      return commaWords(text, problem.corrected, problem.thousands)
     case 'unit-of-another-kind':
       return {
         message: `“${problem.unit}” measures ${DIMENSIONS[problem.dimension].noun}; ${noun} is due, in ${units}.`

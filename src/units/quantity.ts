@@ -14,7 +14,8 @@ export type QuantityProblem =
   | { readonly kind: 'unit-missing'; readonly number: string }
   | { readonly kind: 'unit-unknown'; readonly unit: string }
   | { readonly kind: 'unit-of-another-kind'; readonly unit: string; readonly dimension: Dimension }
-  | { readonly kind: 'decimal-comma'; readonly corrected: string }
+  /** `thousands` is the other thing that "2,050 ft" may mean; it is left out where the digits cannot be grouped like that. */
+  | { readonly kind: 'decimal-comma'; readonly corrected: string; readonly thousands?: string }
   | { readonly kind: 'not-a-quantity'; readonly text: string }
 
 export type Parsed<T> =
@@ -31,8 +32,8 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D): 
     .replace(/[\s\u00a0\u2009\u202f]+/gu, ' ')
     .replace(/^\u2212/u, '-')
     .trim()
-  const comma = /^([+-]?\d+),(\d+)(\s*\D.*)?$/u.exec(trimmed)
-  if (comma) return fail({ kind: 'decimal-comma', corrected: `${comma[1]}.${comma[2]}${comma[3] ?? ''}` })
+  const comma = /^([+-]?\d+),(\d+)(\s*[^\d,].*)?$/u.exec(trimmed)
+  if (comma) return fail(commaProblem(comma[1] ?? '', comma[2] ?? '', comma[3] ?? ''))
   const match = NUMBER.exec(trimmed)
   if (!match) return fail({ kind: 'not-a-quantity', text: trimmed })
   const unit = match[2] ?? ''
@@ -74,6 +75,12 @@ export function unitsOf(dimension: Dimension): readonly string[] {
 
 function fail(problem: QuantityProblem): Parsed<never> {
   return { ok: false, problem }
+}
+
+function commaProblem(whole: string, rest: string, unit: string): QuantityProblem {
+  const corrected = `${whole}.${rest}${unit}`
+  const grouped = rest.length === 3 && /^[+-]?[1-9]\d{0,2}$/u.test(whole)
+  return { kind: 'decimal-comma', corrected, ...(grouped ? { thousands: `${whole}${rest}${unit}` } : {}) }
 }
 
 function conversion(dimension: Dimension, unit: string): ((value: number) => number) | undefined {
