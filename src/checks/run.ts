@@ -38,10 +38,10 @@ function toFinding({ card }: SiteCheck, reported: Reported, loaded: LoadedSite):
     severity: reported.severity ?? card.severity,
     site: loaded.id,
     subject: reported.subject,
-    message: reported.message,
-    why: reported.why ?? card.why,
+    message: plainSpaces(reported.message),
+    why: plainSpaces(reported.why ?? card.why),
     sources: reported.sources ?? card.sources,
-    fix: reported.fix,
+    fix: plainSpaces(reported.fix),
     place: loaded.locate(reported.at),
     related: (reported.related ?? []).map(({ at, note }) => ({ place: loaded.locate(at), note })),
     values: reported.values ?? {}
@@ -58,12 +58,17 @@ export function wordFault(site: string, fault: Fault, checks: readonly Check[]):
     severity: check.card.severity,
     site,
     subject: fault.subject,
-    message,
-    why: why ?? check.card.why,
+    message: plainSpaces(message),
+    why: plainSpaces(why ?? check.card.why),
     sources: check.card.sources,
-    fix,
+    fix: plainSpaces(fix),
     place: fault.place,
     related: fault.related ?? [],
     values: values ?? {}
   }
+}
+
+/** A finding is searched, piped and compared as text, so the spaces that hold a number to its unit on a page become plain ones. */
+function plainSpaces(text: string): string {
+  return text.replace(/[\u00a0\u202f]/gu, ' ')
 }

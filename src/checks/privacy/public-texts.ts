@@ -8,6 +8,9 @@ export function publicTexts(site: Site): readonly { readonly text: string; reado
     { text: site.title, at: at(site, 'title') },
     { text: site.location?.address, at: site.location ? at(site.location, 'address') : at(site) },
     { text: site.workRules.note, at: at(site.workRules, 'note') },
+    { text: site.workRules.trafficControlPlan, at: at(site.workRules, 'traffic-control-plan') },
+    { text: site.workRules.isolation, at: at(site.workRules, 'isolation') },
+    ...(site.workRules.anchors ?? []).map((text, index) => ({ text, at: at(site.workRules, 'anchors', index) })),
     ...site.supplies.map(one => ({ text: one.shutOff, at: at(one, 'shut-off') })),
     ...site.wateringRules.map(one => ({ text: one.note, at: at(one, 'note') })),
     ...site.contacts
