@@ -97,6 +97,8 @@ export interface Supply extends Recorded {
   readonly kind: string
   readonly shutOff?: string
   readonly limit?: Quantity<'flow'>
+  /** How many zones may run at once, over all controllers. */
+  readonly zonesAtOnce?: number
   readonly staticPressure?: Quantity<'pressure'>
   readonly meter?: string
   readonly backflow?: Backflow
@@ -277,6 +279,8 @@ export interface Station extends Recorded {
   readonly splices: readonly Splice[]
   readonly devices?: Devices
   readonly area?: Quantity<'area'>
+  /** Application efficiency, a fraction: what of the water the roots get. */
+  readonly efficiency?: Quantity<'ratio'>
   readonly plants?: Plants
   readonly soil?: Soil
   readonly slope?: string
@@ -332,6 +336,13 @@ export interface Plants extends Recorded {
 export interface Soil extends Recorded {
   readonly texture?: string
   readonly rootDepth?: Quantity<'length'>
+  /** Water for the plants over the whole root depth. */
+  readonly availableWater?: Quantity<'length'>
+  /** Fraction of it that may be used before watering. */
+  readonly allowableDepletion?: Quantity<'ratio'>
+  readonly intake?: Quantity<'rate'>
+  /** Water that may stand before it runs off. */
+  readonly surfaceStorage?: Quantity<'length'>
 }
 
 export interface Reading extends Recorded {

@@ -3,6 +3,7 @@ import type { At } from '../../diagnostics/finding.ts'
 import type { Backflow, Supply } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { given, made, part } from './made.ts'
+import { count } from './numbers.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
 import { id, text } from './texts.ts'
@@ -34,6 +35,7 @@ export const supply = record(
       text('Where and how to shut the water off.', '"meter pit, 2 m N of lamp post 4, quarter turn, T-key"')
     ),
     limit: optional(quantity('The most that may be drawn at once.', 'flow', '60 L/min')),
+    'zones-at-once': optional(count('How many zones may run at once, over all controllers.', '1')),
     'static-pressure': optional(quantity('Pressure with nothing running.', 'pressure', '4.1 bar')),
     meter: optional(text('Size and number of the meter, and the unit it counts in.', '"1 in, no. 1187, m³"')),
     backflow: optional(backflow),
@@ -49,6 +51,7 @@ export function makeSupply(raw: z.output<typeof supply>, at: At): Supply {
     kind: raw.kind,
     shutOff: given(raw['shut-off']),
     limit: given(raw.limit),
+    zonesAtOnce: given(raw['zones-at-once']),
     staticPressure: given(raw['static-pressure']),
     meter: given(raw.meter),
     backflow: part(raw.backflow, at, 'backflow', makeBackflow),
