@@ -31,20 +31,38 @@ export function binderParts({ sections }: Binder): BinderPart[] {
   return parts
 }
 
+/** So many drawings or lists after a wide table stay on its turned paper; more go back to upright pages. */
+const FEW = 2
+
 /**
  * A wide table turns the paper, and takes the words that lead to it along: a heading or a paragraph alone on an upright page would be
- * stranded.
+ * stranded. A drawing or two after it stay with it.
  */
 export function runsOfPaper(blocks: readonly Block[]): Run[] {
   const runs: { wide: boolean; blocks: Block[] }[] = []
-  for (const block of blocks) {
-    const wide = block.kind === 'table' && block.wide === true
+  for (const [index, block] of blocks.entries()) {
     const last = runs.at(-1)
+    const wide = isWide(block) || (last?.wide === true && staysTurned(blocks, index))
     if (last && last.wide === wide) last.blocks.push(block)
     else runs.push({ wide, blocks: wide && last ? [...takeLead(last.blocks), block] : [block] })
   }
   const filled = runs.filter(run => run.blocks.length > 0)
   return filled.length > 0 ? joined(filled) : [{ wide: false, blocks: [] }]
+}
+
+function isWide(block: Block): boolean {
+  return block.kind === 'table' && block.wide === true
+}
+
+function staysTurned(blocks: readonly Block[], index: number): boolean {
+  let [first, end] = [index, index]
+  while (isFollower(blocks[first - 1])) first -= 1
+  while (isFollower(blocks[end])) end += 1
+  return end > index && end - first <= FEW
+}
+
+function isFollower(block: Block | undefined): boolean {
+  return block?.kind === 'figure' || block?.kind === 'list'
 }
 
 function takeLead(blocks: Block[]): Block[] {
@@ -71,9 +89,7 @@ function joined(runs: readonly Run[]): Run[] {
 /** Page rules that only a document's own data can write: paper, running foot, running head of each part. */
 export function binderPageCss(binder: Binder): string {
   const paper = binder.paper === 'A4' ? 'A4' : 'letter'
-  const foot =
-    `@bottom-left{content:"${cssString(binder.running.left)}"}` +
-    `@bottom-center{content:"${cssString(binder.running.right)}"}`
+  const foot = `@bottom-left{content:"${cssString(binder.running.left)}\\2003 ${cssString(binder.running.right)}"}`
   const parts = binderParts(binder).flatMap(({ page, title, sections }) => {
     const head = `@top-right{content:"${sections[0]?.number ?? ''}\\2003 ${cssString(title)}"}`
     const wide = `@page ${page}-wide{size:${paper} landscape;margin:25mm 15mm 18mm 18mm;${head}}`

@@ -3,7 +3,7 @@ import type { Standing, TableBlock, Value } from '../binder/blocks.ts'
 /** A table as it is set: which columns carry one mark for all their cells, and the notes below it, numbered. */
 export interface TableView {
   readonly columns: readonly TableColumn[]
-  readonly rows: readonly (readonly TableCell[])[]
+  readonly rows: readonly TableRow[]
   readonly footnotes: readonly { readonly number: number; readonly text: string }[]
   readonly notes: readonly string[]
   readonly blankRows: number
@@ -18,16 +18,21 @@ export interface TableColumn {
   readonly footnote?: number
 }
 
+export interface TableRow {
+  readonly cells: readonly TableCell[]
+  /** Every value of the row after its stated names came about in this way, so the mark stands with the names. */
+  readonly standing?: Standing
+}
+
 export interface TableCell {
   readonly value: Value
   readonly align: TableColumn['align']
-  readonly column: string
-  /** False where the head of the column carries the mark. */
+  /** False where the head of the column or the start of the row carries the mark. */
   readonly marked: boolean
   readonly footnote?: number
 }
 
-const WORDS_ARE_PLAIN: readonly Standing[] = ['stated', 'not-supplied', 'not-computed']
+const isAbsence = (standing: Standing): boolean => standing === 'not-supplied' || standing === 'not-computed'
 
 export function tableView(block: TableBlock): TableView {
   const texts: string[] = []
@@ -47,24 +52,38 @@ export function tableView(block: TableBlock): TableView {
       ...(footnote ? { footnote } : {})
     }
   })
-  const rows = block.rows.map(row =>
-    row.map((value, index): TableCell => {
+  const rows = block.rows.map((row): TableRow => {
+    const rowStanding = standingOfRow(row, columns)
+    const cells = row.map((value, index): TableCell => {
       const column = columns[index]
-      const footnote = column?.footnote ? undefined : number(value.note)
-      const place = { value, align: column?.align ?? 'left', column: column?.label ?? '' }
-      return { ...place, marked: column?.standing === undefined, ...(footnote ? { footnote } : {}) }
+      const inHead = column?.standing === value.standing
+      const footnote = inHead && column?.footnote ? undefined : number(value.note)
+      const marked = !inHead && value.standing !== rowStanding
+      return { value, align: column?.align ?? 'left', marked, ...(footnote ? { footnote } : {}) }
     })
-  )
+    return { cells, ...(rowStanding ? { standing: rowStanding } : {}) }
+  })
   const footnotes = texts.map((text, index) => ({ number: index + 1, text }))
   return { columns, rows, footnotes, notes: block.notes ?? [], blankRows: block.blankRows ?? 0 }
 }
 
-/** The one standing of a column of two values and more. Plain values need no mark, and an absence is said in every cell. */
+/** The one standing of a column of two values and more. What is absent says so in its own cell and does not count. */
 function sharedStanding(rows: TableBlock['rows'], index: number): Standing | undefined {
   const values = valuesOf(rows, index)
   const first = values[0]?.standing
-  if (values.length < 2 || first === undefined || WORDS_ARE_PLAIN.includes(first)) return undefined
+  if (values.length < 2 || first === undefined || first === 'stated') return undefined
   return values.every(({ standing }) => standing === first) ? first : undefined
+}
+
+/** A row of names and then numbers of one kind, where the columns do not say it already. */
+function standingOfRow(row: readonly Value[], columns: readonly TableColumn[]): Standing | undefined {
+  const first = row.findIndex(({ standing }) => standing !== 'stated')
+  const numbers = row.filter(({ text, standing }, index) => {
+    return index >= first && text !== '' && !isAbsence(standing) && columns[index]?.standing !== standing
+  })
+  const standing = numbers[0]?.standing
+  if (first < 1 || numbers.length < 3 || standing === 'stated') return undefined
+  return numbers.every(value => value.standing === standing) ? standing : undefined
 }
 
 function sharedNote(rows: TableBlock['rows'], index: number): string | undefined {
@@ -74,5 +93,5 @@ function sharedNote(rows: TableBlock['rows'], index: number): string | undefined
 }
 
 function valuesOf(rows: TableBlock['rows'], index: number): Value[] {
-  return rows.flatMap(row => row[index] ?? []).filter(({ text }) => text !== '')
+  return rows.flatMap(row => row[index] ?? []).filter(({ text, standing }) => text !== '' && !isAbsence(standing))
 }

@@ -3,6 +3,8 @@ import { pageWords } from '../words/en-US/pages.ts'
 import { alertSymbol } from './alert-symbol.ts'
 import { binderPageCss, binderParts } from './binder-parts.ts'
 import { boxScriptData, jsonForScript } from './box-script-data.ts'
+import { coverLook } from './cover-look.ts'
+import { dates } from './dates.ts'
 import { figureSvg } from './figures/figure-svg.ts'
 import { fontCss } from './font-faces.ts'
 import { labelView } from './label-view.ts'
@@ -16,7 +18,7 @@ import { tableView } from './table-view.ts'
 /* Anything that hands back HTML, SVG, CSS or a script is written `| safe` in the template: it is escaped already. */
 
 /** Filters of the templates, by name. */
-export const templateFilters = { markdown, figureSvg, qrSvg, stateShape, json: jsonForScript, fold, telephone }
+export const templateFilters = { markdown, figureSvg, qrSvg, stateShape, json: jsonForScript, dates, telephone }
 
 /** Functions that the templates call, by name. */
 export const templateGlobals = {
@@ -30,15 +32,11 @@ export const templateGlobals = {
   labelView,
   binderParts,
   binderPageCss,
+  coverLook,
   boxScriptData,
   standingWords,
   standings,
   tagHref
-}
-
-/** A note that goes in small type below a value; an absence without a reason has none. */
-export function fold(note: string | undefined): string {
-  return note ?? ''
 }
 
 export function standingWords(standing: Standing): { mark: string; sample: string; means: string } {

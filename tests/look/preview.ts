@@ -43,6 +43,8 @@ async function pictures(browser: Browser, name: string, widths: readonly number[
     await page.setViewport({ width, height: 640, deviceScaleFactor: width < 500 ? 2 : 1 })
     await page.goto(`file://${join(out, `${name}.html`)}`)
     const path = (part: string) => join(out, `${name}-${width}${part}.png`) as `${string}.png`
+    const wide = await page.evaluate('document.documentElement.scrollWidth')
+    if (Number(wide) > width) process.stdout.write(`${name} is ${wide} px wide at ${width} px\n`)
     await page.screenshot({ path: path('-first') })
     await page.screenshot({ path: path(''), fullPage: true })
   }

@@ -5,11 +5,11 @@ type DayStrip = Extract<FigureSpec, { figure: 'day-strip' }>
 type Lane = DayStrip['lanes'][number]
 
 const WIDTH = 480
-const NAMES = 116
-const RIGHT = 8
+const NAMES = 104
+const RIGHT = 16
 const TEXT = 7
 const ROW = 9
-const BAR = 9
+const BAR = 11
 const HEAD = 22
 
 interface Scale {
@@ -46,7 +46,7 @@ function placeWindows({ windows, fromMinute }: DayStrip, at: Scale['at']): { tex
   const rows = stack(spans, 4)
   const count = Math.max(0, ...rows.map(row => row + 1))
   const text = spans.map(({ from, text: words }, index) =>
-    label(from, HEAD + ROW * ((rows[index] ?? 0) + 1) - 3, words, { class: 'small' })
+    onPatch(from, HEAD + ROW * ((rows[index] ?? 0) + 1) - 3, words)
   )
   return { text: text.join(''), height: count * ROW }
 }
@@ -68,10 +68,9 @@ function placeLane({ label: name, bars }: Lane, { at }: Scale, top: number): { t
   const rows = stack(spans, 4)
   const count = Math.max(1, ...rows.map(row => row + 1))
   const barTop = top + 3 + count * ROW
-  const words = spans.map(({ from, text, to }, index) => {
+  const words = spans.map(({ from, text }, index) => {
     const baseline = barTop - 2.5 - (rows[index] ?? 0) * ROW
-    const halo = rect({ x: from - 1, y: baseline - 6.5, width: to - from + 2, height: 8 }, { class: 'halo' })
-    return halo + label(from, baseline, text, { class: 'small' })
+    return onPatch(from, baseline, text)
   })
   const drawn = bars.map(({ from, to }) => {
     const width = Math.max(at(to) - at(from), 1.2)
@@ -81,6 +80,12 @@ function placeLane({ label: name, bars }: Lane, { at }: Scale, top: number): { t
     label(0, barTop + BAR - 2 - (all.length - 1 - index) * 9, text, { class: 'lane' })
   )
   return { text: title.join('') + drawn.join('') + words.join(''), height: 3 + count * ROW + BAR + 4 }
+}
+
+/** Small words on a patch of paper, so that no line runs through them. */
+function onPatch(x: number, baseline: number, text: string): string {
+  const patch = rect({ x: x - 1, y: baseline - 6.5, width: monoWidth(text, TEXT) + 2, height: 8 }, { class: 'halo' })
+  return patch + label(x, baseline, text, { class: 'small' })
 }
 
 function textSpan(from: number, text: string): { from: number; to: number; text: string } {

@@ -7,7 +7,8 @@ type WireRun = Extract<FigureSpec, { figure: 'wire-run' }>
 
 const WIDTH = 480
 const TERMINAL = 64
-const Y = 46
+const Y = 30
+const BELOW = Y + 30
 const STYLES = ['wire', 'wire dashed', 'wire dotted'] as const
 
 /**
@@ -24,15 +25,21 @@ export function wireRunFigure(run: WireRun): string {
     return drawSegment(from, to, text, index)
   })
   const words = pageWords.blocks
-  const splices = Array.from({ length: Math.min(run.splices, 12) }, (_, index) => splice(TERMINAL + 6 + index * 11, 76))
-  const count = label(TERMINAL + Math.max(splices.length, 0) * 11 + 4, 79, words.splices(run.splices), {
+  const splices = Array.from({ length: Math.min(run.splices, 12) }, (_, index) =>
+    splice(TERMINAL + 6 + index * 11, BELOW)
+  )
+  const count = label(TERMINAL + Math.max(splices.length, 0) * 11 + 4, BELOW + 2.5, words.splices(run.splices), {
     class: 'small'
   })
-  const state = element('path', { d: statePath(run.state), transform: `translate(${WIDTH - 12} 70)`, class: 'state' })
-  const verdict = label(WIDTH - 16, 79.5, run.verdict, { class: 'number', 'text-anchor': 'end' })
+  const state = element('path', {
+    d: statePath(run.state),
+    transform: `translate(${WIDTH - 12} ${BELOW - 6})`,
+    class: 'state'
+  })
+  const verdict = label(WIDTH - 16, BELOW + 3, run.verdict, { class: 'number', 'text-anchor': 'end' })
   const inner =
     terminal(0, run.from) + segments.join('') + terminal(WIDTH - TERMINAL, run.to) + splices.join('') + count + verdict
-  return figure(WIDTH, 86, run.title, inner + state)
+  return figure(WIDTH, BELOW + 10, run.title, inner + state)
 }
 
 function drawSegment(from: number, to: number, text: string, index: number): string {

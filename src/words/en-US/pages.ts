@@ -15,7 +15,7 @@ export const pageWords = {
   },
   key: {
     title: 'How a value came to be known',
-    lead: 'The mark stands after the value. A mark in the head of a column holds for the whole column.',
+    lead: 'The mark stands after the value. In the head of a column or after the first name of a row it holds for all of it.',
     plain: 'no mark'
   },
   standings: {
@@ -156,9 +156,9 @@ export const pageWords = {
     state: 'State',
     findings: 'Findings',
     noFindings: 'Nothing found.',
-    error: 'errors',
-    warning: 'warnings',
-    note: 'notes',
+    error: (count: number) => (count === 1 ? 'error' : 'errors'),
+    warning: (count: number) => (count === 1 ? 'warning' : 'warnings'),
+    note: (count: number) => (count === 1 ? 'note' : 'notes'),
     sites: 'Sites',
     site: 'Site',
     place: 'Place',
