@@ -1,20 +1,11 @@
-import {
-  copyFileSync,
-  linkSync,
-  mkdirSync,
-  readFileSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-  statSync,
-  utimesSync,
-  writeFileSync
-} from 'node:fs'
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join, sep } from 'node:path'
 import { diskTrouble } from './disk-trouble.ts'
-import { nextFolder, oldFolder, ownedFolder } from './output-folder.ts'
+import { filesBelow, isFile, linkOrCopy, removeQuietly, sameBytes } from './output-files.ts'
+import { nextFolder, ownedFolder } from './output-folder.ts'
 import { MARKER, readMarker, writeMarker } from './output-marker.ts'
 import type { Marker, PrintRecord } from './output-marker.ts'
+import { swapIn } from './output-swap.ts'
 
 export interface OutputFile {
   /** Below the output folder, with forward slashes. */
@@ -61,7 +52,7 @@ export async function withStage<T>(
     const { stage, settle } = openStage(folder, next)
     const result = await work(stage)
     const report = settle()
-    swap(folder, next)
+    swapIn(folder, next)
     return { result, report }
   } catch (error) {
     removeQuietly(next)
@@ -130,59 +121,7 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
   return { stage: { folder: next, last, write, keep, carry, lastPath, recordPrint }, settle }
 }
 
-/** The old output is moved aside, the new one in; where that fails, the old one goes back. */
-function swap(folder: string, next: string): void {
-  const old = oldFolder(folder)
-  const hadOne = isFolder(folder)
-  if (hadOne) renameSync(folder, old)
-  try {
-    renameSync(next, folder)
-  } catch (error) {
-    if (hadOne) renameSync(old, folder)
-    throw error
-  }
-  removeQuietly(old)
-}
-
-function sameBytes(path: string, bytes: Uint8Array): boolean {
-  return isFile(path) && statSync(path).size === bytes.byteLength && readFileSync(path).equals(bytes)
-}
-
-/** A second name for the same file where the disk can; else a copy with the same date. */
-function linkOrCopy(from: string, to: string): void {
-  try {
-    linkSync(from, to)
-  } catch {
-    copyFileSync(from, to)
-    const { atime, mtime } = statSync(from)
-    utimesSync(to, atime, mtime)
-  }
-}
-
-function filesBelow(folder: string): string[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter(entry => entry.isFile())
-    .map(entry =>
-      join(entry.parentPath, entry.name)
-        .slice(folder.length + 1)
-        .split(sep)
-        .join('/')
-    )
-}
-
 function asExpression(pattern: string): RegExp {
   const parts = pattern.split('*').map(part => part.replace(/[.+?^${}()|[\]\\]/gu, String.raw`\$&`))
   return new RegExp(`^${parts.join('.*')}$`, 'u')
-}
-
-const isFile = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isFile() === true
-const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() === true
-
-/** What cannot be removed now is removed by the next run. */
-function removeQuietly(path: string): void {
-  try {
-    rmSync(path, { recursive: true, force: true })
-  } catch {
-    return
-  }
 }

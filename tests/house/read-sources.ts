@@ -129,6 +129,8 @@ function isFreeName(node: ts.Identifier): boolean {
     ts.isTypeReferenceNode,
     ts.isTypeQueryNode,
     ts.isQualifiedName,
+    ts.isImportClause,
+    ts.isNamespaceImport,
     ts.isImportSpecifier,
     ts.isExportSpecifier,
     ts.isNamedTupleMember,
