@@ -25,7 +25,10 @@ export interface OutputReport {
 export interface Stage {
   readonly folder: string
   readonly last: Marker
-  /** A file whose bytes are those of the last output is carried over as it is, its date included. */
+  /**
+   * A file whose bytes are those of the last output is carried over as it is, its date included. The same file twice is written once;
+   * two files on one path are a fault of ours.
+   */
   readonly write: (file: OutputFile) => void
   /** Carries over what the last output holds and this one does not write. `*` stands for any text: "office/quay-street/*". */
   readonly keep: (patterns: readonly string[]) => void
@@ -86,9 +89,13 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
   }
 
   const write = ({ path, content }: OutputFile): void => {
-    if (fates.get(path) === 'changed' || fates.get(path) === 'unchanged') throw new Error(`${path} is written twice.`)
     const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content
     const target = place(path)
+    const fate = fates.get(path)
+    if (fate && fate !== 'kept') {
+      if (sameBytes(target, bytes)) return
+      throw new Error(`${path} is written twice, with different content.`)
+    }
     rmSync(target, { force: true })
     const same = sameBytes(lastPath(path), bytes)
     if (same) linkOrCopy(lastPath(path), target)

@@ -90,12 +90,14 @@ describe('writing the outputs', () => {
     expect(lstatSync(dist()).isSymbolicLink()).toBe(true)
   })
 
-  it('refuses one path twice, and a path that leaves the folder', async () => {
+  it('takes the same file twice, and refuses two on one path and a path that leaves the folder', async () => {
     await expect(writeOutputs(dist(), [...files({ 'a.html': '1' }), ...files({ 'a.html': '2' })])).rejects.toThrow(
       'written twice'
     )
     await expect(writeOutputs(dist(), files({ '../a.html': '1' }))).rejects.toThrow('no path below')
     expect(existsSync(dist())).toBe(false)
+    const report = await writeOutputs(dist(), [...files({ 'a.html': '1' }), ...files({ 'a.html': '1' })])
+    expect(report.changed).toEqual(['a.html'])
   })
 })
 
