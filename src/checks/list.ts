@@ -59,12 +59,16 @@ import { tagMissing } from './tag/missing.ts'
 import { tagUnregistered } from './tag/unregistered.ts'
 import { acCoil } from './valve/ac-coil.ts'
 import { coilKindUnknown } from './valve/coil-kind-unknown.ts'
+import { coilResistanceOff } from './valve/coil-resistance-off.ts'
+import { flowBelowMinimum } from './valve/flow-below-minimum.ts'
 import { coilVoltageLow } from './wire/coil-voltage-low.ts'
 import { loopOverLimit } from './wire/loop-over-limit.ts'
 import { parallelValves } from './wire/parallel-valves.ts'
+import { readingOff } from './wire/reading-off.ts'
 import { runOverLength } from './wire/run-over-length.ts'
 import { sizeAmbiguous } from './wire/size-ambiguous.ts'
 import { sizeDisagrees } from './wire/size-disagrees.ts'
+import { spliceWithoutBox } from './wire/splice-without-box.ts'
 
 /** Every check, sorted by code. A test sees to the order, to the header of each, and to the page of cases beside it. */
 export const CHECKS: readonly Check[] = [
@@ -128,10 +132,14 @@ export const CHECKS: readonly Check[] = [
   tagUnregistered,
   acCoil,
   coilKindUnknown,
+  coilResistanceOff,
+  flowBelowMinimum,
   coilVoltageLow,
   loopOverLimit,
   parallelValves,
+  readingOff,
   runOverLength,
   sizeAmbiguous,
-  sizeDisagrees
+  sizeDisagrees,
+  spliceWithoutBox
 ]

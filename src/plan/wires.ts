@@ -1,4 +1,5 @@
 import type { Controller, Site, Station } from '../model/site.ts'
+import type { WireSize } from '../units/wire-size.ts'
 import type { WirePlan, Working } from './plan.ts'
 import type { WireFacts } from './wire-facts.ts'
 import { planWire } from './wire-plan.ts'
@@ -21,9 +22,10 @@ export function planWires(site: Site): WiresPlanned {
 /** Both readings of a run whose sizes are a bare "mm": all of them taken as diameters, and all as areas. */
 export function bothReadingsOf(
   site: Site,
-  station: Station
+  { id, controller, valves, wire }: Pick<Station, 'id' | 'controller' | 'valves' | 'wire'>
 ): { readonly asDiameter: WirePlan; readonly asArea: WirePlan } {
-  const facts = stationFacts(site, station)
+  const sheet = site.controllers.find(one => one.id === controller)?.sheet
+  const facts = { id, valves, wire, ...(sheet ? { sheet } : {}) }
   return {
     asDiameter: planWire(readAs(facts, 'diameter')).plan,
     asArea: planWire(readAs(facts, 'area')).plan
@@ -48,13 +50,14 @@ function masterFacts(site: Site): readonly WireFacts[] {
 }
 
 function readAs(facts: WireFacts, reading: 'diameter' | 'area'): WireFacts {
-  const wire = facts.wire.map(segment => {
-    if (segment.size.kind !== 'ambiguous') return segment
-    const { mm } = segment.size
-    return {
-      ...segment,
-      size: reading === 'area' ? ({ kind: 'area', mm2: mm } as const) : ({ kind: 'diameter', mm } as const)
-    }
-  })
+  const sized = (size: WireSize): WireSize => {
+    if (size.kind !== 'ambiguous') return size
+    return reading === 'area' ? { kind: 'area', mm2: size.mm } : { kind: 'diameter', mm: size.mm }
+  }
+  const wire = facts.wire.map(segment => ({
+    ...segment,
+    size: sized(segment.size),
+    ...(segment.common ? { common: sized(segment.common) } : {})
+  }))
   return { ...facts, wire }
 }

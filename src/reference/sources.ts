@@ -34,6 +34,12 @@ export const SOURCES = {
     part: 'chapter 9, table 8, direct current at 75 °C',
     standing: 'read in a copy'
   },
+  'nec-110-14': {
+    title: 'NFPA 70, National Electrical Code',
+    part: '110.14(B), splices for direct burial, edition named from memory',
+    year: '2023',
+    standing: 'read in a copy'
+  },
   'nec-300-5': {
     title: 'NFPA 70, National Electrical Code',
     part: 'table 300.5(A), minimum cover, edition named from memory',

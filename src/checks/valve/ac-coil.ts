@@ -1,15 +1,17 @@
+import { isPresent } from '../../base/absent.ts'
+import type { Plan } from '../../plan/plan.ts'
+import type { Site, Valve } from '../../model/site.ts'
 import { roundedText, showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
-import type { Reading, Site, Station } from '../../model/site.ts'
 import { at } from '../at.ts'
-import { sortedBy } from '../../base/collections.ts'
-import { stationName, stationsInService } from '../wire/subject.ts'
+import { runsInService } from '../wire/subject.ts'
+import type { WiredRun } from '../wire/subject.ts'
+import { offBy, readingsOf } from './readings.ts'
+import type { OhmReading } from './readings.ts'
 
 /** Good 24 V AC coils read 20 to 60 Ω: common practice, no source. Some DC latching coils read as much, so ohms alone only warn. */
 const AC_LEAST_OHM = 20
 const AC_MOST_OHM = 60
-/** A reading this near to the stated resistance is the stated coil. Rule of this project, as for the closeout baseline. */
-const SAME_COIL_WITHIN = 0.2
 
 export const acCoil: SiteCheck = {
   card: {
@@ -27,51 +29,52 @@ export const acCoil: SiteCheck = {
   - { id: K1/1, zone: Z1, valve: { box: VB1, coil: DC latching 2-wire }, wire: [{ size: 1.5 mm², length: 20 m }] }`
     }
   },
-  run: ({ site }, report) => {
-    for (const station of stationsInService(site)) {
-      const marked = station.valves.find(valve => valve.coil === '24 V AC')
+  run: ({ site, plan }, report) => {
+    for (const run of runsInService(site)) {
+      const { marked, reading, statedOhm } = signsOfAc(run, site, plan)
       if (marked) {
         report({
-          subject: station.zone,
+          subject: run.subject,
           at: at(marked, 'coil'),
-          message: `${stationName(station)}: the coil is marked 24 V AC and ${station.controller} sends DC pulses.`,
+          message: `${run.name}: the coil is marked 24 V AC and ${run.controller} sends DC pulses.`,
           fix: 'Swap the coil for a DC latching one that fits the valve; keep the old one out of the spares.'
         })
-        continue
+      } else if (reading) {
+        const sheet = statedOhm === undefined ? '' : `; its sheet says ${roundedText(statedOhm, 2)}\u00a0Ω`
+        report({
+          subject: run.subject,
+          at: reading.at,
+          severity: 'warning',
+          message: `${run.name}: the coil reads ${showStated(reading.ohm)}, as a 24 V AC coil does${sheet}.`,
+          fix: 'Read the marking on the coil. If it says AC, swap it for a DC latching coil. Ohms alone do not tell the two kinds apart.',
+          values: { measured_ohm: reading.ohm.si, ...(statedOhm === undefined ? {} : { stated_ohm: statedOhm }) }
+        })
       }
-      const reading = lastCoilReading(site, station)
-      const ohm = reading?.coil?.si
-      if (!reading?.coil || ohm === undefined || !looksAc(ohm, station)) continue
-      const stated = station.valves[0]?.coilResistance
-      report({
-        subject: station.zone,
-        at: at(reading, 'coil'),
-        severity: 'warning',
-        message:
-          `${stationName(station)}: the coil reads ${showStated(reading.coil)}, as a 24 V AC coil does` +
-          (stated ? `; its sheet says ${showStated(stated)}.` : '.'),
-        fix: 'Read the marking on the coil. If it says AC, swap it for a DC latching coil. Ohms alone do not tell the two kinds apart.',
-        values: { measured_ohm: ohm, ...(stated ? { stated_ohm: stated.si } : {}) }
-      })
     }
   }
 }
 
-function looksAc(ohm: number, station: Station): boolean {
-  if (ohm < AC_LEAST_OHM || ohm > AC_MOST_OHM) return false
-  const stated = station.valves[0]?.coilResistance?.si
-  return stated === undefined || Math.abs(ohm / stated - 1) > SAME_COIL_WITHIN
+/** What says that a coil is made for AC: its marking, or the last reading of it. */
+export interface SignsOfAc {
+  readonly marked?: Valve
+  readonly reading?: OhmReading
+  /** Of the coil, or of the coils side by side, where it is stated. */
+  readonly statedOhm?: number
 }
 
-/** The latest coil reading, from the station's own list or from a visit. */
-export function lastCoilReading(site: Site, station: Station): Pick<Reading, 'coil' | 'on' | 'at'> | undefined {
-  const fromVisits = site.visits.flatMap(visit =>
-    visit.readings
-      .filter(one => one.station === station.id && one.coil)
-      .map(one => ({ on: visit.on, coil: one.coil, at: one.at }))
-  )
-  const all = [...station.readings.filter(one => one.coil), ...fromVisits]
-  return sortedBy(all, one => one.on).at(-1)
+export function signsOfAc(run: WiredRun, site: Site, plan: Plan): SignsOfAc {
+  const marked = run.valves.find(valve => valve.coil === '24 V AC')
+  if (marked) return { marked }
+  const coilOhm = plan.wires.get(run.id)?.coilOhm
+  const stated = coilOhm !== undefined && isPresent(coilOhm) ? { statedOhm: coilOhm } : {}
+  const reading = readingsOf(site, run, 'coil', plan.on).at(-1)
+  if (!reading || reading.ohm.si < AC_LEAST_OHM || reading.ohm.si > AC_MOST_OHM) return stated
+  const asStated = stated.statedOhm !== undefined && offBy(reading.ohm.si, stated.statedOhm) === undefined
+  return asStated ? stated : { ...stated, reading }
 }
 
-export const ohmText = (ohm: number): string => `${roundedText(ohm, 1)} Ω`
+/** True where this check speaks, so that others need not. */
+export function looksAc(run: WiredRun, site: Site, plan: Plan): boolean {
+  const { marked, reading } = signsOfAc(run, site, plan)
+  return marked !== undefined || reading !== undefined
+}

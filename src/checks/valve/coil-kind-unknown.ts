@@ -1,6 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { stationName, stationsInService } from '../wire/subject.ts'
+import { runsInService } from '../wire/subject.ts'
 
 export const coilKindUnknown: SiteCheck = {
   card: {
@@ -18,13 +18,13 @@ export const coilKindUnknown: SiteCheck = {
     }
   },
   run: ({ site }, report) => {
-    for (const station of stationsInService(site)) {
-      for (const valve of station.valves) {
+    for (const { subject, name, valves } of runsInService(site)) {
+      for (const valve of valves) {
         if (valve.coil !== undefined && valve.coil !== 'not known') continue
         report({
-          subject: station.zone,
+          subject,
           at: at(valve, 'coil'),
-          message: `${stationName(station)}: the coil kind is not stated.`,
+          message: `${name}: the coil kind is not stated.`,
           fix: 'Read the marking, then write "coil: DC latching 2-wire", "DC latching 3-wire" or "24 V AC".'
         })
       }

@@ -1,12 +1,10 @@
 import { isPresent } from '../../base/absent.ts'
-import { roundedText, show } from '../../units/show.ts'
-import { showWireSize } from '../../units/wire-size.ts'
-import { fromSi } from '../../units/quantity.ts'
-import type { WirePlan } from '../../plan/plan.ts'
-import type { UnitSystem } from '../../units/show.ts'
+import { show } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { stationName, stationsInService } from './subject.ts'
+import { toldApart } from '../told-apart.ts'
+import { figures, howToPass } from './how-to-pass.ts'
+import { runsInService } from './subject.ts'
 
 export const coilVoltageLow: SiteCheck = {
   card: {
@@ -30,47 +28,23 @@ export const coilVoltageLow: SiteCheck = {
     }
   },
   run: ({ site, plan }, report) => {
-    for (const station of stationsInService(site)) {
-      const wire = plan.wires.get(station.id)
+    for (const { id, subject, name, record, valves, controller } of runsInService(site)) {
+      const wire = plan.wires.get(id)
       const limit = wire?.limits.find(one => one.form === 'voltage')
       if (!wire || !limit || limit.passes || !isPresent(wire.coilVolt) || !isPresent(wire.loopOhm)) continue
+      const [gets, needs] = toldApart(wire.coilVolt, limit.stated.si, 2)
+      const coil = valves.length > 1 ? `the ${valves.length} coils get` : 'the coil gets'
+      const sheet = site.controllers.find(one => one.id === controller)?.sheet
       report({
-        subject: station.zone,
-        at: at(station, 'wire', 0, 'length'),
+        subject,
+        at: at(record, 'wire', 0, 'length'),
         message:
-          `${stationName(station)}: the coil gets ${show(wire.coilVolt, 'voltage', 'metric')} of the pulse; it needs ` +
-          `${roundedText(wire.lowestVolt ?? 0, 2)} V. The loop of ${show(wire.lengthM, 'run', site.units)} is ${show(wire.loopOhm, 'resistance', 'metric')}.`,
+          `${name}: ${coil} ${gets}\u00a0V of the pulse and ${valves.length > 1 ? 'need' : 'needs'} ${needs}\u00a0V. ` +
+          `The loop of ${show(wire.lengthM, 'run', site.units)} is ${show(wire.loopOhm, 'resistance', site.units)}.`,
         fix: howToPass(wire, site.units),
-        values: { ...figures(wire, site.units), coil_volt: wire.coilVolt, lowest_volt: wire.lowestVolt ?? 0 }
+        values: { ...figures(wire, site.units), coil_volt: wire.coilVolt, lowest_volt: limit.stated.si },
+        related: sheet ? [{ at: at(sheet, 'limits', 'pulse-volts'), note: 'the pulse' }] : []
       })
     }
   }
-}
-
-/** "2.5 mm² would pass (5.86 V), or a run of 46.8 m." */
-export function howToPass(wire: WirePlan, units: UnitSystem): string {
-  const shorter = isPresent(wire.longestM) ? `a run of at most ${show(wire.longestM, 'run', units)}` : undefined
-  const volts = wire.passingVolt === undefined ? '' : ` (${roundedText(wire.passingVolt, 2)} V at the coil)`
-  const thicker = isPresent(wire.passingSize) ? `${showWireSize(wire.passingSize)} would pass${volts}` : undefined
-  if (thicker && shorter) return `${thicker}, or ${shorter} at the size there is.`
-  if (shorter) return `No size of the range passes at this length; use ${shorter}, or bring the controller closer.`
-  return 'Bring the controller closer to the valve.'
-}
-
-/** Figures that every wire finding carries: loop, the size that passes, the longest run by size, in the site's own length unit. */
-export function figures(wire: WirePlan, units: UnitSystem): Record<string, number | string> {
-  const unit = units === 'us' ? 'ft' : 'm'
-  const values: Record<string, number | string> = {}
-  if (isPresent(wire.loopOhm)) values['loop_ohm'] = wire.loopOhm
-  if (isPresent(wire.longestM)) values[`longest_${unit}`] = fromSi(wire.longestM, unit, 'length')
-  if (isPresent(wire.passingSize)) values['passing_size'] = showWireSize(wire.passingSize).replaceAll('\u00a0', ' ')
-  if (wire.passingVolt !== undefined) values['passing_volt'] = wire.passingVolt
-  for (const { size, longestM } of wire.longestBySize) {
-    const key = showWireSize(size)
-      .replace('²', '2')
-      .replaceAll(/[\s\u00a0]+/gu, '_')
-      .toLowerCase()
-    values[`longest_at_${key}_${unit}`] = fromSi(longestM, unit, 'length')
-  }
-  return values
 }

@@ -2,8 +2,9 @@ import { isPresent } from '../../base/absent.ts'
 import { show, showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { figures, howToPass } from './coil-voltage-low.ts'
-import { stationName, stationsInService } from './subject.ts'
+import { toldApart } from '../told-apart.ts'
+import { figures, howToPass } from './how-to-pass.ts'
+import { runsInService } from './subject.ts'
 
 export const loopOverLimit: SiteCheck = {
   card: {
@@ -25,24 +26,27 @@ stations:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const station of stationsInService(site)) {
-      const wire = plan.wires.get(station.id)
+    for (const { id, subject, name, record, controller } of runsInService(site)) {
+      const wire = plan.wires.get(id)
       const limit = wire?.limits.find(one => one.form === 'loop')
       if (!wire || !limit || limit.passes || !isPresent(wire.loopOhm)) continue
-      const controller = site.controllers.find(one => one.id === station.controller)
+      const coils = limit.coils ?? 1
+      const limitOhm = limit.stated.si / coils
+      const [loop, most] = toldApart(wire.loopOhm, limitOhm, 2)
+      const stated =
+        coils > 1 ? `${showStated(limit.stated)} for one coil, ${most}\u00a0Ω for ${coils}` : `${most}\u00a0Ω`
+      const sheet = site.controllers.find(one => one.id === controller)?.sheet
       report({
-        subject: station.zone,
-        at: at(station, 'wire', 0, 'length'),
-        message:
-          `${stationName(station)}: ${show(wire.lengthM, 'run', site.units)} is a loop of ${show(wire.loopOhm, 'resistance', 'metric')}; ` +
-          `the limit of ${station.controller} is ${showStated(limit.stated)}.`,
+        subject,
+        at: at(record, 'wire', 0, 'length'),
+        message: `${name}: ${show(wire.lengthM, 'run', site.units)} is a loop of ${loop}\u00a0Ω; the limit of ${controller} is ${stated}.`,
         fix: howToPass(wire, site.units),
         values: {
           ...figures(wire, site.units),
-          limit_ohm: limit.stated.si,
-          margin_percent: (1 - wire.loopOhm / limit.stated.si) * 100
+          limit_ohm: limitOhm,
+          margin_percent: (1 - wire.loopOhm / limitOhm) * 100
         },
-        related: controller?.sheet ? [{ at: at(controller.sheet, 'limits', 'loop'), note: 'the limit' }] : []
+        related: sheet ? [{ at: at(sheet, 'limits', 'loop'), note: 'the limit' }] : []
       })
     }
   }

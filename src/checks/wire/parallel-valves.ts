@@ -1,7 +1,8 @@
 import { isPresent } from '../../base/absent.ts'
-import { roundedText, show } from '../../units/show.ts'
+import { roundedText } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { lengthAtMost } from './how-to-pass.ts'
 import { stationName, stationsInService } from './subject.ts'
 
 export const parallelValves: SiteCheck = {
@@ -16,7 +17,7 @@ export const parallelValves: SiteCheck = {
       example: `stations:
   - id: K1/1
     zone: Z1
-    valves:
+    valve:
       - { box: VB1, coil: DC latching 2-wire, coil-resistance: 6 ohm, lowest-volts: 6 V }
       - { box: VB1, coil: DC latching 2-wire, coil-resistance: 6 ohm, lowest-volts: 6 V }
     wire: [{ size: 1.5 mm², length: 20 m }]`,
@@ -29,17 +30,18 @@ export const parallelValves: SiteCheck = {
   },
   run: ({ site, plan }, report) => {
     for (const station of stationsInService(site)) {
+      const coils = station.valves.length
       const wire = plan.wires.get(station.id)
-      if (station.valves.length < 2 || !wire || !isPresent(wire.coilOhm)) continue
-      const longest = isPresent(wire.longestM)
-        ? ` The run may be ${show(wire.longestM, 'run', site.units)} at most.`
-        : ''
+      if (coils < 2 || !wire) continue
+      const { coilOhm, longestM } = wire
+      const together = isPresent(coilOhm) ? `read ${roundedText(coilOhm, 2)}\u00a0Ω together` : 'share one output'
+      const longest = isPresent(longestM) ? ` The run may be ${lengthAtMost(longestM, site.units)} at most.` : ''
       report({
         subject: station.zone,
-        at: at(station),
-        message: `${stationName(station)}: ${station.valves.length} coils side by side read ${roundedText(wire.coilOhm, 2)} Ω together.${longest}`,
+        at: at(station, 'valve'),
+        message: `${stationName(station)}: ${coils} coils side by side ${together}.${longest}`,
         fix: 'See each valve open and close under pressure; the two leads of every coil go the same way round.',
-        values: { coil_ohm: wire.coilOhm, valves: station.valves.length }
+        values: { valves: coils, ...(isPresent(coilOhm) ? { coil_ohm: coilOhm } : {}) }
       })
     }
   }

@@ -1,11 +1,16 @@
-import { inUnit } from '../../units/quantity.ts'
+import { sortedBy } from '../../base/collections.ts'
 import { fromSi } from '../../units/quantity.ts'
+import type { Quantity } from '../../units/quantity.ts'
 import { roundedText, showStated } from '../../units/show.ts'
 import { showWireSize } from '../../units/wire-size.ts'
+import type { WireLimit } from '../../plan/plan.ts'
+import { lengthUnit } from '../../plan/wire-facts.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { figures } from './coil-voltage-low.ts'
-import { stationName, stationsInService } from './subject.ts'
+import { toldApart } from '../told-apart.ts'
+import { figures, floorTo } from './how-to-pass.ts'
+import { runsInService } from './subject.ts'
+import type { WiredRun } from './subject.ts'
 
 export const runOverLength: SiteCheck = {
   card: {
@@ -27,29 +32,36 @@ stations:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const station of stationsInService(site)) {
-      const wire = plan.wires.get(station.id)
-      const limit = wire?.limits.find(one => one.form === 'length' && !one.passes)
+    for (const run of runsInService(site)) {
+      const wire = plan.wires.get(run.id)
+      const broken = (wire?.limits ?? []).filter(one => one.form === 'length' && !one.passes)
+      const limit = sortedBy(broken, one => one.longestM)[0]
       if (!wire || !limit) continue
-      const unit = limit.stated.unit
-      const length = fromSi(wire.lengthM, unit, 'length')
-      const most = fromSi(limit.longestM, unit, 'length')
-      const atSize = limit.size ? ` at ${showWireSize(limit.size)}` : ''
-      const controller = site.controllers.find(one => one.id === station.controller)
+      const unit = lengthUnit(limit.stated as Quantity<'length'>)
+      const longest = fromSi(limit.longestM, unit, 'length')
+      const [length, most] = toldApart(fromSi(wire.lengthM, unit, 'length'), longest, 1)
+      const sheet = site.controllers.find(one => one.id === run.controller)?.sheet
       report({
-        subject: station.zone,
-        at: at(station, 'wire', 0, 'length'),
-        message:
-          `${stationName(station)}: the run is ${roundedText(length, 1)} ${unit}; the sheet of ${station.controller} allows ` +
-          `${showStated(limit.stated)}${atSize}.`,
-        fix: `Shorten the run to ${roundedText(most, 1)} ${unit}, or bring ${station.controller} closer.`,
+        subject: run.subject,
+        at: at(run.record, 'wire', 0, 'length'),
+        message: `${run.name}: the run is ${length}\u00a0${unit}; the sheet of ${run.controller} allows ${allows(limit, run, `${most}\u00a0${unit}`)}.`,
+        fix: `Shorten the run to ${roundedText(floorTo(longest, 0.1), 1)}\u00a0${unit}, or bring ${run.controller} closer.`,
         values: {
           ...figures(wire, site.units),
-          [`length_${unit}`]: length,
-          [`limit_${unit}`]: inUnit(limit.stated, unit)
+          [`length_${unit}`]: fromSi(wire.lengthM, unit, 'length'),
+          [`limit_${unit}`]: fromSi(limit.stated.si, unit, 'length')
         },
-        related: controller?.sheet ? [{ at: at(controller.sheet, 'limits', 'lengths'), note: 'the limit' }] : []
+        related: sheet ? [{ at: at(sheet, 'limits', 'lengths'), note: 'the limit' }] : []
       })
     }
   }
+}
+
+/** "100 ft", "1380 ft at 14 AWG", and what that comes to where this run is of another size or feeds more than one coil. */
+function allows({ stated, size, coils }: WireLimit, { wire }: WiredRun, most: string): string {
+  if (!size) return showStated(stated)
+  const text = `${showStated(stated)} at ${showWireSize(size)}`
+  const same = wire.every(one => showWireSize(one.size) === showWireSize(size) && one.common === undefined)
+  if (same && coils === undefined) return text
+  return `${text}, which is ${most} here${coils === undefined ? '' : ` with ${coils} coils`}`
 }

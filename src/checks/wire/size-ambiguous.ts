@@ -1,9 +1,10 @@
 import { isPresent } from '../../base/absent.ts'
-import { bothReadings } from '../../domain/wire/ambiguous.ts'
+import { bothReadingsOf } from '../../plan/wires.ts'
+import type { WirePlan } from '../../plan/plan.ts'
 import { roundedText } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { stationName, stationsInService } from './subject.ts'
+import { runsInService } from './subject.ts'
 
 export const sizeAmbiguous: SiteCheck = {
   card: {
@@ -20,38 +21,38 @@ export const sizeAmbiguous: SiteCheck = {
   - { id: K1/1, zone: Z1, valve: { box: VB1, coil: DC latching 2-wire }, wire: [{ size: 0.8 mm diameter, length: 20 m }] }`
     }
   },
-  run: ({ site, plan }, report) => {
-    for (const station of stationsInService(site)) {
-      const wire = plan.wires.get(station.id)
-      for (const [index, segment] of station.wire.entries()) {
-        if (segment.size.kind !== 'ambiguous') continue
-        const readings = bothReadings(segment.size.mm, segment.length.si)
-        const values: Record<string, number> = {
-          loop_ohm_as_diameter: readings.asDiameter.loopOhm,
-          loop_ohm_as_area: readings.asArea.loopOhm
+  run: ({ site }, report) => {
+    for (const run of runsInService(site)) {
+      for (const segment of run.wire) {
+        for (const key of ['size', 'common'] as const) {
+          const size = segment[key]
+          if (size?.kind !== 'ambiguous') continue
+          const { mm } = size
+          const { asDiameter, asArea } = bothReadingsOf(site, run)
+          report({
+            subject: run.subject,
+            at: at(segment, key),
+            message:
+              `${run.name}: "${mm} mm" may be a diameter or an area. As a diameter the loop is ${reading(asDiameter)}; ` +
+              `as mm² it is ${reading(asArea)}.`,
+            fix: `Measure the bare conductor, then write "${mm} mm²" or "${mm} mm diameter". Until then the loop is not computed.`,
+            values: { ...figures(asDiameter, 'diameter'), ...figures(asArea, 'area') }
+          })
         }
-        const volt = (loopOhm: number) =>
-          wire?.pulseVolt !== undefined && isPresent(wire.coilOhm)
-            ? (wire.pulseVolt * wire.coilOhm) / (wire.coilOhm + loopOhm)
-            : undefined
-        const [diameterVolt, areaVolt] = [volt(readings.asDiameter.loopOhm), volt(readings.asArea.loopOhm)]
-        if (diameterVolt !== undefined) values['coil_volt_as_diameter'] = diameterVolt
-        if (areaVolt !== undefined) values['coil_volt_as_area'] = areaVolt
-        const mm = segment.size.mm
-        report({
-          subject: station.zone,
-          at: at(segment, 'size'),
-          message:
-            `${stationName(station)}: "${mm} mm" may be a diameter or an area. As a diameter the loop is ${reading(readings.asDiameter.loopOhm, diameterVolt)}; ` +
-            `as mm² it is ${reading(readings.asArea.loopOhm, areaVolt)}.`,
-          fix: `Measure the bare conductor, then write "${mm} mm²" or "${mm} mm diameter". Until then the loop is not computed.`,
-          values
-        })
       }
     }
   }
 }
 
-function reading(loopOhm: number, volt: number | undefined): string {
-  return `${roundedText(loopOhm, 2)} Ω` + (volt === undefined ? '' : ` and the coil gets ${roundedText(volt, 2)} V`)
+/** "4.8 Ω and the coil gets 4.34 V". */
+function reading({ loopOhm, coilVolt }: WirePlan): string {
+  const loop = isPresent(loopOhm) ? `${roundedText(loopOhm, 2)}\u00a0Ω` : 'not known'
+  return isPresent(coilVolt) ? `${loop} and the coil gets ${roundedText(coilVolt, 2)}\u00a0V` : loop
+}
+
+function figures({ loopOhm, coilVolt }: WirePlan, as: 'diameter' | 'area'): Record<string, number> {
+  return {
+    ...(isPresent(loopOhm) ? { [`loop_ohm_as_${as}`]: loopOhm } : {}),
+    ...(isPresent(coilVolt) ? { [`coil_volt_as_${as}`]: coilVolt } : {})
+  }
 }

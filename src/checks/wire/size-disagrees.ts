@@ -1,12 +1,10 @@
+import { judgePair } from '../../domain/wire/ambiguous.ts'
 import { awgAreaMm2 } from '../../domain/wire/awg.ts'
 import { roundedText } from '../../units/show.ts'
 import { showWireSize } from '../../units/wire-size.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { stationName } from './subject.ts'
-
-/** Between neighbouring gauges the area differs by 21 %, so 3 % tells rounding from a slip. */
-const AGREES_WITHIN = 0.03
+import { runsInService } from './subject.ts'
 
 export const sizeDisagrees: SiteCheck = {
   card: {
@@ -24,20 +22,24 @@ export const sizeDisagrees: SiteCheck = {
     }
   },
   run: ({ site }, report) => {
-    for (const station of site.stations) {
-      for (const segment of station.wire) {
-        const { size } = segment
-        if (size.kind !== 'pair') continue
-        const area = awgAreaMm2(size.gauge)
-        if (Math.abs(size.mm2 / area - 1) <= AGREES_WITHIN) continue
-        const gauge = showWireSize({ kind: 'awg', gauge: size.gauge })
-        report({
-          subject: station.zone,
-          at: at(segment, 'size'),
-          message: `${stationName(station)}: ${gauge} is ${roundedText(area, 2)} mm², not ${size.mm2} mm².`,
-          fix: `Write "${gauge}" or "${size.mm2} mm²", whichever is printed on the cable. The gauge is used until then.`,
-          values: { awg_area_mm2: area, stated_mm2: size.mm2 }
-        })
+    for (const { subject, name, wire } of runsInService(site)) {
+      for (const segment of wire) {
+        for (const key of ['size', 'common'] as const) {
+          const size = segment[key]
+          if (size?.kind !== 'pair') continue
+          const verdict = judgePair(size.gauge, size.mm2)
+          if (verdict === 'agrees') continue
+          const area = awgAreaMm2(size.gauge)
+          const gauge = showWireSize({ kind: 'awg', gauge: size.gauge })
+          const slip = verdict === 'disagrees' ? '' : `; ${size.mm2} mm is its diameter`
+          report({
+            subject,
+            at: at(segment, key),
+            message: `${name}: ${gauge} is ${roundedText(area, 2)}\u00a0mm², not ${size.mm2}\u00a0mm²${slip}.`,
+            fix: `Write "${gauge}" or "${size.mm2} mm²", whichever is printed on the cable. The gauge is used until then.`,
+            values: { awg_area_mm2: area, stated_mm2: size.mm2 }
+          })
+        }
       }
     }
   }

@@ -1,0 +1,98 @@
+import { photoFaults } from '../../src/build/photos.ts'
+import { isSiteCheck, runChecks, wordFault } from '../../src/checks/run.ts'
+import type { Check } from '../../src/checks/check.ts'
+import type { Finding } from '../../src/diagnostics/finding.ts'
+import type { Fault, LoadedSite, SourceText } from '../../src/load/loaded.ts'
+import { loadRegister } from '../../src/load/register.ts'
+import { loadSite } from '../../src/load/site.ts'
+import type { Site } from '../../src/model/site.ts'
+import { makePlan } from '../../src/plan/make-plan.ts'
+import { date } from '../../src/units/date.ts'
+import { BASE_FILE, BASE_ID, BASE_ON, baseRegister, baseSite } from '../support/base-site.ts'
+import type { SiteInput } from '../support/base-site.ts'
+import type { Case, Named } from './page.ts'
+
+/** Sheets that the worked cases of the cards name. */
+const WORKED_SHEETS: readonly Named[] = [
+  { name: 'loop-limit', keys: 'limits: { loop: 10 ohm }\n' },
+  { name: 'length-cap', keys: 'limits: { lengths: [{ length: 100 ft }] }\n' }
+]
+
+/** Pictures that lie in the folder of the base site. */
+const PHOTOS = ['photos/vb1-open.jpg', 'photos/vb2-open.jpg']
+
+/** Faults that a case of another check may carry: most cases show a part of a site, so names lead nowhere or stand twice. */
+const PARTIAL_SITE: readonly string[] = ['file/dangling-reference', 'file/duplicate-id', 'file/unit-unlikely']
+
+/** What a check says of a case, in the order in which findings are printed. */
+export function findingsOf(check: Check, one: Case): Finding[] {
+  const input = inputOf(one)
+  const loaded = loadSite(input)
+  const register = loadRegister(one.register === undefined ? baseRegister : { ...baseRegister, text: one.register })
+  if (!isSiteCheck(check)) {
+    const faults = [...loaded.faults, ...register.faults, ...photosOf(loaded)]
+    return faults.filter(fault => fault.code === check.card.code).map(fault => wordFault(BASE_ID, fault, [check]))
+  }
+  const site = understood(loaded, register.faults)
+  const others = one.sites.map(other => understood(loadSite(otherSite(other)), []))
+  const plan = makePlan(site, date(one.on ?? BASE_ON))
+  return runChecks(
+    { loaded: { ...loaded, faults: [] }, plan, fleet: { sites: [site, ...others], register: register.tags } },
+    [check]
+  )
+}
+
+/** A worked case of a card, as a case of a page. */
+export function workedCase(check: Check, of: 'example' | 'instead'): Case {
+  const { worked } = check.card
+  const on = worked.on === undefined ? {} : { on: date(worked.on) }
+  return {
+    title: of,
+    fires: of === 'example',
+    keys: `${worked[of]}\n`,
+    sheets: [],
+    sites: [],
+    visits: [],
+    expects: [],
+    ...on
+  }
+}
+
+function inputOf({ keys, sheets, visits }: Case): SiteInput {
+  const shared = [...WORKED_SHEETS.filter(({ name }) => sheets.every(one => one.name !== name)), ...sheets]
+  return baseSite(keys, {
+    shared: shared.map(sheetText),
+    visits: visits.map((text, index) => [`visit-${index + 1}.md`, text] as const)
+  })
+}
+
+/** A sheet with the keys that replace those of the base's plain sheet. */
+function sheetText({ name, keys }: Named): SourceText {
+  const plain = baseSite('', { sheet: keys }).shared[0]
+  if (!plain) throw new Error('the base site has no sheet')
+  return { file: `sites/_shared/sheets/${name}.md`, text: plain.text }
+}
+
+function otherSite({ name, keys }: Named): SiteInput {
+  const { files, shared } = baseSite(keys)
+  return {
+    id: name,
+    shared,
+    files: files.map(one => ({ ...one, file: one.file.replace(BASE_FILE, `sites/${name}/site.md`) }))
+  }
+}
+
+/** A case whose site cannot be understood is quiet for the wrong reason. */
+function understood({ site, faults, id }: LoadedSite, more: readonly Fault[]): Site {
+  const strange = [...faults, ...more].filter(fault => fault.fatal || !PARTIAL_SITE.includes(fault.code))
+  if (site && strange.length === 0) return site
+  const told = strange.map(
+    ({ code, place, details }) => `${place.file}:${place.line} ${code} ${JSON.stringify(details)}`
+  )
+  throw new Error(`the site ${id} of this case is not understood:\n${told.join('\n')}`)
+}
+
+function photosOf(loaded: LoadedSite): Fault[] {
+  if (!loaded.site) return []
+  return photoFaults(loaded, loaded.site, { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: PHOTOS })
+}
