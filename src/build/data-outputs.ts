@@ -1,6 +1,9 @@
 import type { PageContext } from '../binder/context.ts'
 import { siteJsonSchema } from '../load/json-schema.ts'
 import { findingsJson } from '../report/json.ts'
+import { findingsSarif } from '../report/sarif.ts'
+import { CHECKS } from '../checks/list.ts'
+import { toolVersion } from './print-cache.ts'
 import { fleetJson } from '../export/fleet-json.ts'
 import { allFindings } from './assess.ts'
 import type { Assessment } from './assess.ts'
@@ -14,6 +17,7 @@ export function dataOutputs(assessment: Assessment, contexts: readonly PageConte
   })
   return [
     json('findings.json', findingsJson(allFindings(assessment), assessment.on)),
+    json('findings.sarif', findingsSarif(allFindings(assessment), CHECKS, toolVersion())),
     json('fleet.json', fleetJson(contexts, assessment.on)),
     json('site.schema.json', siteJsonSchema())
   ]

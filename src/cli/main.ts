@@ -14,12 +14,22 @@ import { EXIT } from './output.ts'
 const program = new Command('underlid')
   .description('Maintenance binders, box pages and lid labels for battery-run irrigation.')
   .version(toolVersion())
-  .exitOverride()
-  .showHelpAfterError('("underlid --help" says all there is)')
   .configureHelp({ sortSubcommands: false })
 
 for (const add of [addNew, addCheck, addTag, addBuild, addPrint, addServe, addDue, addCalc, addExplain]) add(program)
-for (const command of program.commands) command.exitOverride()
+const configured = [program, ...program.commands]
+for (const command of configured) {
+  command
+    .exitOverride()
+    .showHelpAfterError(`("underlid ${command === program ? '' : `${command.name()} `}--help" says all there is)`)
+  command.configureOutput({ outputError: (text, write) => write(plainly(text)) })
+}
+
+/** A sentence, without the word that the library puts before it. */
+function plainly(text: string): string {
+  const bare = text.replace(/^error: /u, '')
+  return bare.charAt(0).toUpperCase() + bare.slice(1)
+}
 
 // A reader that closes early (head, a pager) is no fault: stop quietly.
 process.stdout.on('error', error => {

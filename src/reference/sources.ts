@@ -419,10 +419,8 @@ export type SourceId = keyof typeof SOURCES
 /** "IEC 60228, conductors of insulated cables, maximum resistance at 20 °C, 2004 (read in a copy)". */
 export function citeSource(id: SourceId): string {
   const { title, part, year, standing }: Source = SOURCES[id]
+  if (standing === 'common practice, no source') return standing
+  if (id === 'project-rule') return 'rule of this project'
   const words = [title, part, year].filter(Boolean).join(', ')
-  return standing === 'published'
-    ? words
-    : standing === 'common practice, no source'
-      ? 'common practice, no source'
-      : `${words} (${standing})`
+  return standing === 'published' ? words : `${words} (${standing})`
 }

@@ -3,6 +3,9 @@ import { allFindings, assessFleet } from '../../build/assess.ts'
 import { stopwatch } from '../../build/clock.ts'
 import { countFindings } from '../../diagnostics/finding.ts'
 import { findingsJson } from '../../report/json.ts'
+import { findingsSarif } from '../../report/sarif.ts'
+import { CHECKS } from '../../checks/list.ts'
+import { toolVersion } from '../../build/print-cache.ts'
 import { countsText, findingsText } from '../../report/text.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
 import type { CommonOptions } from '../options.ts'
@@ -13,13 +16,16 @@ export function addCheck(program: Command): void {
     program
       .command('check')
       .description('look for what is wrong, unsafe or missing; exit 1 where there is an error')
-      .argument('[site...]')
+      .argument('[site...]'),
+    ['text', 'json', 'sarif']
   ).action((sites: string[], options: CommonOptions) => {
     const { say, aside, paint } = makeOutput(options)
     const passed = stopwatch()
     const assessment = assessFleet(options.sites, dayOf(options), sites)
     const findings = allFindings(assessment)
     if (options.format === 'json') say(JSON.stringify(findingsJson(findings, assessment.on), undefined, 2))
+    else if (options.format === 'sarif')
+      say(JSON.stringify(findingsSarif(findings, CHECKS, toolVersion()), undefined, 2))
     else {
       if (findings.length > 0) say(`${findingsText(findings, paint)}\n`)
       const looked = assessment.sites.length

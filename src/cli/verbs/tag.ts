@@ -6,7 +6,8 @@ import type { Assessment } from '../../build/assess.ts'
 import { randomBelow } from '../../build/random.ts'
 import { writeSiteFiles } from '../../build/write-site-file.ts'
 import type { SiteFileToWrite } from '../../build/write-site-file.ts'
-import { isTag, makeTag, TAG_ALPHABET, TAG_LENGTH } from '../../domain/tags/tag.ts'
+import { freshTag } from '../../domain/tags/fresh-tag.ts'
+import { isTag } from '../../domain/tags/tag.ts'
 import { insertKey } from '../../load/insert-key.ts'
 import { writeRegister } from '../../load/register.ts'
 import type { RegisteredTag } from '../../model/fleet.ts'
@@ -75,7 +76,7 @@ function tagSite(work: Work, site: Site): void {
   for (const [index, box] of site.boxes.entries()) {
     const known = work.register.find(one => one.tag === box.tag)
     if (box.tag !== undefined && (known || !isTag(box.tag))) continue
-    const tag = box.tag ?? draw(work)
+    const tag = box.tag ?? drawFor(work)
     if (box.tag === undefined) setTag(work, site, index, tag)
     enter(work, { tag, site: site.id, box: box.id })
     work.said.push(`${site.id} ${box.id}: ${tag}${box.tag === undefined ? '' : ' entered in the register'}`)
@@ -97,7 +98,7 @@ function replace(work: Work, old: string): void {
   const box = site?.boxes.findIndex(one => one.tag === old) ?? -1
   if (!entry || !site || box < 0)
     throw new Refusal(`No box carries the tag ${old} now.`, 'See sites/tags.csv for what became of it.')
-  const tag = draw(work)
+  const tag = drawFor(work)
   work.register[index] = { ...entry, state: 'replaced', now: tag }
   setTag(work, site, box, tag)
   enter(work, { tag, site: site.id, box: entry.box })
@@ -113,16 +114,8 @@ function indexOf(work: Work, tag: string): number {
   return index
 }
 
-/** A tag that neither the register nor any site holds: one that was issued is never given again. */
-function draw({ assessment, register }: Work): string {
-  const taken = new Set([
-    ...register.map(one => one.tag),
-    ...assessment.fleet.sites.flatMap(site => site.boxes.map(box => box.tag))
-  ])
-  for (;;) {
-    const tag = makeTag(Array.from({ length: TAG_LENGTH - 1 }, () => randomBelow(TAG_ALPHABET.length)))
-    if (!taken.has(tag)) return tag
-  }
+function drawFor({ assessment, register }: Work): string {
+  return freshTag({ register, sites: assessment.fleet.sites }, randomBelow)
 }
 
 function setTag(work: Work, site: Site, index: number, tag: string): void {

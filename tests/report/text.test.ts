@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest'
+import type { Finding } from '../../src/diagnostics/finding.ts'
+import { PLAIN } from '../../src/report/paint.ts'
+import { countsText, findingsText, findingText } from '../../src/report/text.ts'
+
+const finding = (patch: Partial<Finding> = {}): Finding => ({
+  code: 'wire/loop-over-limit',
+  severity: 'error',
+  site: 'quay-street',
+  subject: 'Z3',
+  message: 'Z3: the loop is 14.8 Ω; the limit of K1 is 10 Ω.',
+  why: 'The pulse may be too weak.',
+  sources: ['ohms-law'],
+  fix: '2.5 mm² would pass.',
+  place: { file: 'sites/quay-street/site.md', line: 42, column: 13, length: 5, text: '    length: 410 m' },
+  related: [],
+  values: {},
+  ...patch
+})
+
+describe('a finding in a terminal', () => {
+  it('starts with the place, so that an editor jumps to it', () => {
+    expect(findingText(finding(), PLAIN).split('\n')[0]).toBe(
+      'sites/quay-street/site.md:42:13  error  wire/loop-over-limit'
+    )
+  })
+
+  it('underlines the value under its own line', () => {
+    const lines = findingText(finding(), PLAIN).split('\n')
+    const line = lines.findIndex(one => one.includes('length: 410 m'))
+    expect(lines[line + 1]?.indexOf('^')).toBe(lines[line]?.indexOf('410 m'))
+    expect(lines[line + 1]?.match(/\^+/u)?.[0]).toHaveLength(5)
+  })
+
+  it('cuts a long line round the value and still underlines it', () => {
+    const text = `${'x'.repeat(300)} 410 m ${'y'.repeat(300)}`
+    const lines = findingText(finding({ place: { file: 'a.md', line: 1, column: 302, length: 5, text } }), PLAIN).split(
+      '\n'
+    )
+    const line = lines.findIndex(one => one.includes('410 m'))
+    expect(lines[line]?.length).toBeLessThan(140)
+    expect(lines[line + 1]?.indexOf('^')).toBe(lines[line]?.indexOf('410 m'))
+  })
+
+  it('shows no excerpt of an empty line', () => {
+    expect(
+      findingText(finding({ place: { file: 'a.md', line: 1, column: 1, length: 1, text: '' } }), PLAIN)
+    ).not.toContain('|')
+  })
+})
+
+describe('many findings', () => {
+  it('are folded after the second where more than four of a site are alike, and all are named', () => {
+    const many = Array.from({ length: 20 }, (_, index) => finding({ subject: `Z${index + 1}` }))
+    const text = findingsText(many, PLAIN)
+    expect(text.match(/error {2}wire/gu)).toHaveLength(2)
+    expect(text).toContain('and 18 more in this site: Z3, Z4')
+    expect(text).toContain('Z20')
+  })
+
+  it('are not folded at four', () => {
+    const text = findingsText(
+      Array.from({ length: 4 }, () => finding()),
+      PLAIN
+    )
+    expect(text.match(/error {2}wire/gu)).toHaveLength(4)
+  })
+
+  it('are counted in words', () => {
+    expect(countsText([finding(), finding({ severity: 'note' })])).toBe('1 error, 0 warnings, 1 note')
+    expect(countsText([])).toBe('0 errors, 0 warnings, 0 notes')
+  })
+})
