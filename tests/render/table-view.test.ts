@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest'
+import type { TableBlock } from '../../src/binder/blocks.ts'
+import { tableView } from '../../src/render/table-view.ts'
+import { computed, gap, measured, open, plate, stated } from '../look/values.ts'
+
+const table = (columns: number, rows: TableBlock['rows']): TableBlock => ({
+  kind: 'table',
+  columns: Array.from({ length: columns }, (_, index) => ({ label: `C${index}` })),
+  rows
+})
+
+describe('a table as it is set', () => {
+  it('marks a column in its head when all its values came about in one way', () => {
+    const view = tableView(
+      table(2, [
+        [stated('a'), computed('1')],
+        [stated('b'), computed('2')]
+      ])
+    )
+    expect(view.columns.map(column => column.standing)).toEqual([undefined, 'computed'])
+    expect(view.rows.map(row => row.cells[1]?.marked)).toEqual([false, false])
+  })
+
+  it('marks each value where they differ, so that no guess hides among readings', () => {
+    const view = tableView(table(1, [[computed('1')], [measured('2')]]))
+    expect(view.columns[0]?.standing).toBeUndefined()
+    expect(view.rows.map(row => row.cells[0]?.marked)).toEqual([true, true])
+  })
+
+  it('a stated value in a column of computed ones keeps the mark in the cells', () => {
+    const view = tableView(table(1, [[computed('1')], [stated('2')]]))
+    expect(view.columns[0]?.standing).toBeUndefined()
+  })
+
+  it('what is absent does not count and says so itself', () => {
+    const view = tableView(table(1, [[plate('1')], [gap()], [plate('2')]]))
+    expect(view.columns[0]?.standing).toBe('data-plate')
+    expect(view.rows[1]?.cells[0]?.marked).toBe(true)
+  })
+
+  it('one value alone keeps its own mark', () => {
+    expect(tableView(table(1, [[computed('1')]])).columns[0]?.standing).toBeUndefined()
+  })
+
+  it('marks a row after its name where the columns are mixed', () => {
+    const rows = [
+      [stated('percent'), stated('50'), stated('75'), stated('90')],
+      [stated('Z1'), computed('10'), computed('15'), computed('18')]
+    ]
+    const view = tableView(table(4, rows))
+    expect(view.rows.map(row => row.standing)).toEqual([undefined, 'computed'])
+    expect(view.rows[1]?.cells.map(cell => cell.marked)).toEqual([true, false, false, false])
+  })
+
+  it('marks no row in which a plain number stands among computed ones', () => {
+    const rows = [
+      [stated('Z1'), computed('10'), stated('15'), computed('18'), computed('19')],
+      [stated('x'), stated('1'), stated('2'), stated('3'), stated('4')]
+    ]
+    expect(tableView(table(5, rows)).rows[0]?.standing).toBeUndefined()
+  })
+
+  it('prints each reason once below, numbered in the order of reading', () => {
+    const rows = [
+      [open('No size.'), open('No flow.')],
+      [open('No size.'), stated('2')]
+    ]
+    const view = tableView(table(2, rows))
+    expect(view.footnotes).toEqual([
+      { number: 1, text: 'No size.' },
+      { number: 2, text: 'No flow.' }
+    ])
+    expect(view.rows.map(row => row.cells[0]?.footnote)).toEqual([1, 1])
+  })
+
+  it('a reason that a whole column shares stands in its head', () => {
+    const view = tableView(table(1, [[computed('1', 'wire-loop')], [computed('2', 'wire-loop')]]))
+    expect(view.columns[0]?.footnote).toBe(1)
+    expect(view.rows[0]?.cells[0]?.footnote).toBeUndefined()
+  })
+
+  it('a table with no rows is a form to fill in', () => {
+    expect(tableView({ ...table(2, []), blankRows: 3 })).toMatchObject({ rows: [], blankRows: 3, footnotes: [] })
+  })
+})

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest'
+import type { BoxPage } from '../../src/binder/pages.ts'
+import { boxScriptData, jsonForScript } from '../../src/render/box-script-data.ts'
+import { dates } from '../../src/render/dates.ts'
+import { labelView } from '../../src/render/label-view.ts'
+import { markdown } from '../../src/render/markdown.ts'
+import { templateFilters } from '../../src/render/template-helpers.ts'
+import { BOX_METRIC } from '../look/box-pages.ts'
+import { LABELS_METRIC } from '../look/sheets.ts'
+import type { Label } from '../../src/binder/pages.ts'
+
+describe('Markdown', () => {
+  it('headings stand below the two ranks of a binder', () => {
+    expect(markdown('# a\n\n## b\n\n###### c')).toBe('<h3>a</h3>\n<h4>b</h4>\n<h6>c</h6>\n')
+  })
+
+  it('raw HTML and scripts in links come to nothing', () => {
+    expect(markdown('<script>x</script>')).not.toContain('<script>')
+    expect(markdown('[x](javascript:alert(1))')).not.toContain('href')
+  })
+
+  it('pictures are not fetched', () => {
+    expect(markdown('![x](https://example.org/a.png)')).not.toContain('<img')
+  })
+
+  it('CRLF and tables are read', () => {
+    expect(markdown('| a |\r\n| - |\r\n| 1 |\r\n')).toContain('<td>1</td>')
+  })
+})
+
+describe('small filters', () => {
+  it('a date does not break at its hyphens, and the rest is escaped', () => {
+    expect(dates('from 2026-04-02 <b>')).toBe('from <span class="date">2026-04-02</span> &#60;b&#62;')
+  })
+
+  it('a telephone number is dialled by its digits', () => {
+    const numbers = ['+44 1632 960 114', '(555) 010-0199', '555 0100 ext. 7']
+    expect(numbers.map(templateFilters.telephone)).toEqual(['+441632960114', '5550100199', '55501007'])
+  })
+
+  it('JSON cannot close its element', () => {
+    const text = jsonForScript({ a: '</script><!-- & \u2028' })
+    expect(text).not.toMatch(/[<>&\u2028]/u)
+    expect(JSON.parse(text)).toEqual({ a: '</script><!-- & \u2028' })
+  })
+})
+
+describe('what a box page hands to its script', () => {
+  it('is only what the script needs: an extra field never comes along', () => {
+    const [controller] = BOX_METRIC.script.controllers
+    const leaky = {
+      ...BOX_METRIC,
+      script: {
+        ...BOX_METRIC.script,
+        controllers: [{ ...controller, at: { file: 'site.md' }, keys: 'locker 14' }],
+        private: 'code 7719'
+      }
+    } as unknown as BoxPage
+    expect(boxScriptData(leaky)).not.toMatch(/site\.md|locker|7719/u)
+  })
+
+  it('carries batteries, programs and words', () => {
+    const data = JSON.parse(boxScriptData(BOX_METRIC)) as {
+      batteries: unknown
+      controllers: unknown
+      words: { overdue: string }
+    }
+    expect(data.batteries).toEqual([{ controller: 'K1', due: '2026-04-14' }])
+    expect(data.controllers).toEqual(JSON.parse(JSON.stringify(BOX_METRIC.script.controllers)))
+    expect(data.words.overdue).toBe('OVERDUE')
+  })
+})
+
+describe('a label', () => {
+  const [label] = LABELS_METRIC.labels as [Label]
+  const sized = (sideMm: number): Label => ({ ...label, qr: { ...label.qr, sideMm } })
+
+  it('sets its tag as large as the room between the codes allows', () => {
+    const room = (sideMm: number) => 180 - 2 * (4 + sideMm + 3)
+    for (const sideMm of [20, 40.7, 45.1, 53.9]) {
+      const { tagMm } = labelView(sized(sideMm))
+      expect(tagMm * 0.6 * 7).toBeLessThanOrEqual(room(sideMm))
+      expect(tagMm).toBeGreaterThan(13)
+    }
+  })
+
+  it('sets stations closer where there are many', () => {
+    const stations = (count: number) =>
+      Array.from({ length: count }, (_, index) => ({ station: `${index}`, waters: '' }))
+    const densities = [0, 4, 5, 9, 10].map(count => labelView({ ...label, stations: stations(count) }).density)
+    expect(densities).toEqual(['roomy', 'roomy', 'close', 'close', 'tight'])
+  })
+})
