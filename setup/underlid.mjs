@@ -19,4 +19,11 @@ for (const output of [process.stdout, process.stderr])
 
 const { register } = await import('tsx/esm/api')
 register()
-await import('../src/cli/main.ts')
+try {
+  await import('../src/cli/main.ts')
+} catch (error) {
+  process.stderr.write(
+    `This is a fault of Underlid, not of your files. Please report it with the text below.\n${error.stack ?? error}\n`
+  )
+  process.exitCode = 3
+}

@@ -46,6 +46,13 @@ describe('the command', () => {
     expect(status).toBe(1)
   })
 
+  it('that cannot even start says whose fault that is, and ends with 3', () => {
+    symlinkSync(join(PROJECT, 'node_modules'), join(copy, 'node_modules'))
+    const { status, stderr } = underlid("import './not-there.ts'", ['check'])
+    expect(stderr).toMatch(/^This is a fault of Underlid, not of your files\./u)
+    expect(status).toBe(3)
+  })
+
   it('ends as it would have when its output is no longer read', () => {
     symlinkSync(join(PROJECT, 'node_modules'), join(copy, 'node_modules'))
     const main = `for (let i = 0; i < 50_000; i += 1) console.log('a line that nobody reads', i)
