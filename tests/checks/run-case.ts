@@ -46,10 +46,13 @@ export function findingsOf(check: Check, one: Case): Finding[] {
 export function workedCase(check: Check, of: 'example' | 'instead'): Case {
   const { worked } = check.card
   const on = worked.on === undefined ? {} : { on: date(worked.on) }
+  const text = `${worked[of]}\n`
+  // One worked case is no site file but a register.
+  const input = text.startsWith('tag,') ? { keys: '', register: text } : { keys: text }
   return {
     title: of,
     fires: of === 'example',
-    keys: `${worked[of]}\n`,
+    ...input,
     sheets: [],
     sites: [],
     visits: [],

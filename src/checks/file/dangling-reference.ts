@@ -38,6 +38,6 @@ function otherwise(fault: Fault): string {
   const list = LISTS[kind]
   if (list === undefined) return `Put the file at sites/${name}, or correct the path.`
   const known = details(fault, 'known')
-  const there = known.length === 0 ? '' : ` There are ${shortList(known, 'and')}.`
+  const there = known.length === 0 ? '' : ` There ${known.length === 1 ? 'is' : 'are'} ${shortList(known, 'and')}.`
   return `Describe ${name} under "${list}:", or name one that is there.${there}`
 }

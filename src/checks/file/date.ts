@@ -23,7 +23,7 @@ export const fileDate: FileCheck = {
 function reason(fault: Fault): string {
   switch (detail(fault, 'reason')) {
     case 'day':
-      return `${detail(fault, 'month')} has ${detail(fault, 'days')} days.`
+      return `${detail(fault, 'month')} has ${detail(fault, 'days')} days${fault.details['everyYear'] === true ? ' at most' : ''}.`
     case 'month':
       return `there is no month ${detail(fault, 'month')}.`
     case 'two-ways':
@@ -40,5 +40,5 @@ function fix(fault: Fault): string {
   if (candidates.length > 1) return `Write ${listed(candidates, 'or')}, whichever is meant.`
   if (detail(fault, 'reason') === 'day') return `Write the day that was meant, such as "${detail(fault, 'corrected')}".`
   const example = detail(fault, 'reason').startsWith('month-day') ? '04-01' : '2026-05-04'
-  return fixed(fault, `Write it as ${example}.`)
+  return fixed(fault, `Write the day, such as ${example}.`)
 }

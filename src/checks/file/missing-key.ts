@@ -1,5 +1,5 @@
 import type { FileCheck } from '../check.ts'
-import { capital, detail, fixed } from './say.ts'
+import { detail, named, suchAs } from './say.ts'
 
 export const missingKey: FileCheck = {
   card: {
@@ -15,11 +15,11 @@ export const missingKey: FileCheck = {
     }
   },
   word: fault => {
-    const [key, under] = [detail(fault, 'key'), detail(fault, 'under')]
-    const prefix = fault.subject === '' ? '' : `${fault.subject}: `
+    const [key, under, entry] = [detail(fault, 'key'), detail(fault, 'under'), detail(fault, 'entry')]
+    const missing = `"${key}" is missing${under === '' ? '' : ` ${under}`}.`
     return {
-      message: capital(`${prefix}"${key}" is missing${under === '' ? '' : ` ${under}`}.`),
-      fix: fixed(fault, `Write "${key}:" with its value.`)
+      message: named(fault, entry === '' ? missing : `entry ${entry} of "${key}" is blank.`),
+      fix: entry === '' ? suchAs(`${key}: ${detail(fault, 'example')}`) : 'Fill it in, or take the entry out.'
     }
   }
 }

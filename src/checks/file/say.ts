@@ -22,10 +22,19 @@ export function fixed(fault: Fault, otherwise: string): string {
   return line === '' ? otherwise : writeLine(line)
 }
 
-/** A line to write, in quotes that it does not hold itself. */
 export function writeLine(line: string): string {
+  return `Write ${inQuotes(line)}.`
+}
+
+/** An example of what to write, not a correction. */
+export function suchAs(line: string): string {
+  return `Write it in a form such as ${inQuotes(line)}.`
+}
+
+/** A line to write, in quotes that it does not hold itself. */
+function inQuotes(line: string): string {
   const quote = line.includes('"') ? (line.includes("'") ? '`' : "'") : '"'
-  return `Write ${quote}${line}${quote}.`
+  return `${quote}${line}${quote}`
 }
 
 /** "A4 and Letter", "us, metric or other". */

@@ -19,25 +19,27 @@ export const fileTime: FileCheck = {
   },
   word: fault => ({
     message: named(fault, `"${detail(fault, 'written')}": ${reason(fault)}`),
-    fix: fixed(fault, detail(fault, 'reason') === 'window' ? 'Write it as 23:00-05:00.' : 'Write it as 22:30.')
+    fix: fixed(fault, isWindow(fault) ? 'Write two times, such as 23:00-05:00.' : 'Write the time, such as 22:30.')
   })
 }
 
+function isWindow(fault: Fault): boolean {
+  return detail(fault, 'reason') === 'window' || detail(fault, 'end') !== ''
+}
+
 function reason(fault: Fault): string {
-  const end = detail(fault, 'end')
-  const which = end === '' ? '' : `${end}: `
   switch (detail(fault, 'reason')) {
     case 'hour':
-      return `${which}hours run from 00 to 23, and this says ${detail(fault, 'hour')}.`
+      return `hours run from 00 to 23, and this says ${detail(fault, 'hour')}.`
     case 'minute':
-      return `${which}minutes run from 00 to 59, and this says ${detail(fault, 'minute')}.`
+      return `minutes run from 00 to 59, and this says ${detail(fault, 'minute')}.`
     case 'half':
-      return `${which}with am or pm, hours run from 1 to 12.`
+      return 'with am or pm, hours run from 1 to 12.'
     case 'midnight':
       return 'midnight is 00:00.'
     case 'window':
-      return 'a window is two times with a dash between.'
+      return 'a window is two times of day with a dash between.'
     default:
-      return `${which}a time is hours and minutes with a colon between.`
+      return 'a time of day is hours and minutes with a colon between.'
   }
 }

@@ -23,7 +23,7 @@ export const unitMissing: FileCheck = {
       message: named(fault, `"${detail(fault, 'written')}" has no unit.`),
       why:
         units.length > 1
-          ? `${listed(units.slice(0, 4), 'and')} are all plausible here.`
+          ? `${listed(units.slice(0, 4), 'and')} are ${units.length === 2 ? 'both' : 'all'} plausible here.`
           : `It is ${detail(fault, 'noun')}; it needs its unit.`,
       fix: fixed(fault, `Write the number with its unit: ${listed(units, 'or')}.`)
     }

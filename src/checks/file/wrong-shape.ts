@@ -1,5 +1,5 @@
 import type { FileCheck } from '../check.ts'
-import { detail, fixed, named, writeLine } from './say.ts'
+import { detail, fixed, named, suchAs } from './say.ts'
 
 export const wrongShape: FileCheck = {
   card: {
@@ -21,8 +21,8 @@ export const wrongShape: FileCheck = {
   word: fault => ({
     message: named(
       fault,
-      `"${detail(fault, 'written')}" is ${detail(fault, 'got')}; ${detail(fault, 'expected')} is due.`
+      `"${detail(fault, 'written')}" is ${detail(fault, 'got')}, not ${detail(fault, 'expected')}.`
     ),
-    fix: fixed(fault, writeLine(detail(fault, 'example')))
+    fix: fixed(fault, suchAs(`${detail(fault, 'key')}: ${detail(fault, 'example')}`))
   })
 }

@@ -47,6 +47,10 @@ const WORDS: Readonly<Record<string, Words>> = {
     message: 'This line has no colon after its key.',
     fix: 'Write the key, a colon, a space, and the value.'
   }),
+  'comma-extra': () => ({
+    message: 'A comma stands here with no entry before it.',
+    fix: 'Take the comma out, or write the entry.'
+  }),
   'comma-missing': () => ({
     message: 'A comma is missing between two entries in brackets.',
     fix: 'Put a comma between them. Text that holds a bracket or a comma goes in quotes.'

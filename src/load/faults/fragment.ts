@@ -15,6 +15,12 @@ export function under(path: Path): string {
   return parent === undefined ? '' : `under "${parent}"`
 }
 
+/** Which entry of a list it is, where it is one. */
+export function entryOf(path: Path): { readonly entry?: number } {
+  const last = path.at(-1)
+  return typeof last === 'number' ? { entry: last + 1 } : {}
+}
+
 /** What stands there, as a message quotes it: the key and the value without its quotes, or the value alone in a list. */
 export function fragment(front: FrontMatter, path: Path): string {
   const written = (writtenAt(front, path) ?? '').replace(/^(["'])(.*)\1$/su, '$2')

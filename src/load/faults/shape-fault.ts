@@ -6,7 +6,7 @@ import { unpackNote } from '../schema/record.ts'
 import { corrected } from './corrected.ts'
 import { fatalFault } from './fault.ts'
 import type { Details } from './fault.ts'
-import { fragment, keyOf, under } from './fragment.ts'
+import { entryOf, fragment, keyOf, under } from './fragment.ts'
 import { subjectOf, valueAt } from './subject.ts'
 
 /** A map or a list where something else stands, or nothing at all. */
@@ -16,19 +16,16 @@ export function shapeFault(front: FrontMatter, path: readonly (string | number)[
   const subject = subjectOf(front.data, path)
   const base = { key: keyOf(path), what, example, under: under(path), written: fragment(front, path) }
   if (value === undefined || value === null) {
-    return fatalFault('file/missing-key', subject, placeOf(front, path), {
-      ...base,
-      corrected: corrected(front, path, example)
-    })
+    return fatalFault('file/missing-key', subject, placeOf(front, path), { ...base, ...entryOf(path) })
   }
   const expected = issue.code === 'invalid_type' && issue.expected === 'array' ? 'a list' : 'keys with values'
   const written = writtenAt(front, path) ?? ''
-  const asList = expected === 'a list' && written !== '' && !written.includes('\n') ? `[${written}]` : example
+  const listable = expected === 'a list' && written !== '' && !written.includes('\n')
   const details: Details = {
     ...base,
     expected,
     got: shapeOf(value),
-    corrected: corrected(front, path, expected === 'a list' ? asList : example)
+    ...(listable ? { corrected: corrected(front, path, `[${written}]`) } : {})
   }
   return fatalFault('file/wrong-shape', subject, placeOf(front, path), details)
 }

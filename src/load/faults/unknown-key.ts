@@ -1,6 +1,7 @@
 import type { Fault } from '../loaded.ts'
 import type { FrontMatter } from '../front-matter.ts'
 import { splitByComma } from '../improve/comma.ts'
+import { otherNumber } from '../improve/number-form.ts'
 import { nearestKey } from '../improve/key.ts'
 import { placeOf, placeOfKey, writtenAt } from '../place.ts'
 import { KEYS_OF, unpackNote } from '../schema/record.ts'
@@ -19,10 +20,11 @@ export function unknownKey(front: FrontMatter, path: Path, key: string, note: st
   const comma = splitByComma(front, path, key)
   if (comma) {
     const whole = [...path, comma.key]
-    const details = {
-      noun: 'a number',
-      written: `${comma.key}: ${comma.value.replace('.', ',')}`,
-      corrected: corrected(front, whole, comma.value)
+    const written = comma.value.replace('.', ',')
+    const wrong = otherNumber(written)
+    const details: Details = {
+      written: `${comma.key}: ${written}`,
+      ...(wrong?.details ?? { corrected: corrected(front, whole, comma.value) })
     }
     return fatalFault('file/decimal-comma', subject, placeOf(front, whole), details)
   }

@@ -6,7 +6,7 @@ import type { Wrong } from '../schema/field.ts'
 import { corrected } from './corrected.ts'
 import { fatalFault } from './fault.ts'
 import type { Details } from './fault.ts'
-import { fragment, keyOf, under } from './fragment.ts'
+import { entryOf, fragment, keyOf, under } from './fragment.ts'
 import { subjectOf } from './subject.ts'
 
 /** A value that could not be taken, with what to write instead where that is known. */
@@ -16,6 +16,7 @@ export function valueFault(front: FrontMatter, path: readonly (string | number)[
     key: keyOf(path),
     written: fragment(front, path),
     under: under(path),
+    ...entryOf(path),
     ...wrong.details,
     ...(wrong.value === undefined ? {} : { corrected: corrected(front, path, wrong.value) })
   }

@@ -32,7 +32,9 @@ export function monthDayWrong(text: string): Wrong {
   const written = /^(\d{1,2})-(\d{1,2})$/u.exec(text)
   if (!written) return wrong('file/date', { reason: 'month-day-form', candidates: [] })
   const fault = noSuchDay(2024, Number(written[1]), Number(written[2]))
-  return fault.value === undefined ? fault : { ...fault, value: fault.value.slice(5) }
+  const month = String(fault.details['month'] ?? '').replace(' 2024', '')
+  const details = { ...fault.details, ...(month === '' ? {} : { month }), everyYear: true }
+  return wrong(fault.code, details, fault.value?.slice(5))
 }
 
 function noSuchDay(year: number, month: number, day: number): Wrong {

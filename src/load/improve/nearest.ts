@@ -3,7 +3,7 @@ import { closest, distance } from 'fastest-levenshtein'
 /** The known word that was most likely meant: the same letters but for case, hyphens and spaces, or a few typing slips away. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
   const plain = squeezed(word)
-  const same = known.find(one => squeezed(one) === plain)
+  const same = known.find(one => squeezed(one) === plain) ?? known.find(one => letters(one) === letters(word))
   if (same !== undefined) return same
   if (known.length === 0 || plain === '') return undefined
   const near = closest(
@@ -15,8 +15,13 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 }
 
 /** One slip in a word of up to four letters, two up to eight, three beyond. */
-function slipsAllowed(letters: number): number {
-  return letters <= 4 ? 1 : letters <= 8 ? 2 : 3
+function slipsAllowed(length: number): number {
+  return length <= 4 ? 1 : length <= 8 ? 2 : 3
+}
+
+/** The letters in order, so that two that changed places are seen. */
+function letters(word: string): string {
+  return [...squeezed(word)].sort().join('')
 }
 
 function squeezed(word: string): string {

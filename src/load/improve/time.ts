@@ -12,22 +12,23 @@ export function clockWrong(text: string): Wrong {
   return wrong('file/time', { reason: 'form' }, rewritten(text))
 }
 
-/** What is wrong with a window: the end at fault, or its form. */
+/** What is wrong with a window: one of its ends, or its form. */
 export function windowWrong(text: string): Wrong {
-  const ends = text.split(/\s*[-–]\s*/u)
+  const ends = text.split(/\s*(?:[-–—]|\bto\b|\buntil\b|\btill\b)\s*/iu)
+  const again = ends.map(wholeTime)
+  const value = ends.length === 2 && !again.includes(undefined) ? again.join('-') : undefined
   const bad = ends.find(end => parseClock(end) === undefined)
-  if (ends.length !== 2 || bad === undefined) {
-    const again = text.replace(/\s*(?:to|until|till|and|—|\.\.)\s*/iu, '-')
-    return wrong('file/time', { reason: 'window' }, again !== text && !windowFails(again) ? again : undefined)
-  }
+  if (ends.length !== 2 || bad === undefined || wholeTime(bad) !== undefined)
+    return wrong('file/time', { reason: 'window' }, value)
   const fault = clockWrong(bad)
-  const value = fault.value === undefined ? undefined : text.replace(bad, fault.value)
   return wrong('file/time', { ...fault.details, end: bad }, value)
 }
 
-function windowFails(text: string): boolean {
-  const ends = text.split('-')
-  return ends.length !== 2 || ends.some(end => parseClock(end) === undefined)
+/** "22", "10 pm" and "22.30" as whole times; undefined where no time is meant. */
+function wholeTime(end: string): string | undefined {
+  if (parseClock(end) !== undefined) return end
+  const hour = /^\d{1,2}$/u.test(end) ? `${end.padStart(2, '0')}:00` : undefined
+  return hour !== undefined && parseClock(hour) !== undefined ? hour : rewritten(end)
 }
 
 /** 22.30, 2230, 22h30, 10 pm and 10pm as they are written here. */

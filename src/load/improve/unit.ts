@@ -113,7 +113,9 @@ export function quantityWrong(problem: QuantityProblem, dimension: Dimension, ex
 /** The unit of the example first, its US twin beside it: of each pair the metric one stands first. */
 export function likelyUnits(dimension: Dimension, example: string): string[] {
   const own = example.replace(/^[^A-Za-z°%µ]*/u, '')
-  const pairs = [...LIKELY[dimension]].sort((a, b) => Number(b.includes(own)) - Number(a.includes(own)))
+  const small = dimension === 'length' && ['mm', 'cm', 'in'].includes(own)
+  const likely = LIKELY[dimension].filter(pair => dimension !== 'length' || pair.includes('m') !== small)
+  const pairs = [...likely].sort((a, b) => Number(b.includes(own)) - Number(a.includes(own)))
   return [...new Set(pairs.flat())]
 }
 

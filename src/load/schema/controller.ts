@@ -8,7 +8,7 @@ import { each, given, made, part } from './made.ts'
 import { makeProgram, program } from './program.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
-import { choice, id, text, yesNo } from './texts.ts'
+import { choice, id, sharedFile, text, yesNo } from './texts.ts'
 import { makeMasterValve, masterValve } from './valve.ts'
 
 export const controller = record(
@@ -18,7 +18,7 @@ export const controller = record(
     id: id('Name of the controller.', 'K1'),
     box: optional(id('The box it is in.', 'VB1')),
     where: optional(text('Where it is, if in no box.', 'on the pump house wall')),
-    sheet: optional(text('File of its product sheet.', '_shared/sheets/four-station-in-box.md')),
+    sheet: optional(sharedFile('File of its product sheet.', '_shared/sheets/four-station-in-box.md')),
     serial: optional(text('Serial number.', '"K-0001"')),
     power: optional(
       choice('battery, solar or adapter; battery where nothing is written.', ['battery', 'solar', 'adapter'], 'battery')

@@ -64,13 +64,9 @@ function isWritten(value: unknown): value is string | number | boolean {
 }
 
 function wrongShape(value: unknown, doc: KeyDoc): Wrong {
-  if (value === undefined || value === null) return wrong('file/missing-key', { example: doc.example }, doc.example)
+  if (value === undefined || value === null) return wrong('file/missing-key', { example: doc.example })
   const expected = 'one value'
   const got = Array.isArray(value) ? 'a list' : 'keys with values'
-  const only: unknown = Array.isArray(value) && value.length === 1 ? value[0] : undefined
-  return wrong(
-    'file/wrong-shape',
-    { expected, got, example: doc.example },
-    isWritten(only) ? String(only) : doc.example
-  )
+  const joined = Array.isArray(value) && value.length > 0 && value.every(isWritten) ? value.join(', ') : undefined
+  return wrong('file/wrong-shape', { expected, got, example: doc.example }, joined)
 }

@@ -10,7 +10,7 @@ import { season } from './season.ts'
 import { sensor } from './sensor.ts'
 import { station } from './station.ts'
 import { supply } from './supply.ts'
-import { choice, text } from './texts.ts'
+import { choice, sharedFile, text } from './texts.ts'
 import { warranty } from './warranty.ts'
 import { wateringRule } from './watering-rule.ts'
 import { winter } from './winter.ts'
@@ -42,10 +42,10 @@ export const site = record(
     location: optional(location),
     contacts: optional(list(contact, { does: 'Who is who.', example: '[{ role: owner, name: Harrow Mere Council }]' })),
     season: optional(season),
-    climate: optional(either(CLIMATE, text(CLIMATE.does, CLIMATE.example), climate)),
+    climate: optional(either(CLIMATE, sharedFile(CLIMATE.does, CLIMATE.example), climate)),
     supplies: optional(list(supply, { does: 'Points of connection.', example: '[{ id: S1, kind: potable }]' })),
     'watering-rules': optional(
-      list(either(RULE, text(RULE.does, RULE.example), wateringRule), {
+      list(either(RULE, sharedFile(RULE.does, RULE.example), wateringRule), {
         does: 'Rules that watering must keep.',
         example: '[{ authority: Port Sable Water, window: 22:00-06:00 }]'
       })

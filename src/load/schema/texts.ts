@@ -52,3 +52,8 @@ export function pattern(does: string, example: string, form: RegExp, expected: s
     return form.test(written) ? taken(written) : wrong('file/not-understood', { expected, example })
   })
 }
+
+/** The path of a file in sites/_shared/. */
+export function sharedFile(does: string, example: string): z.ZodType<string> {
+  return pattern(does, example, /\.md$/u, 'the path of a shared file')
+}

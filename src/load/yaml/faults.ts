@@ -26,7 +26,7 @@ export function yamlFaults(
 
 function yamlFault(text: string, problem: YamlProblem, place: PlaceOf): Fault {
   const { kind, offset, length, parser } = problem
-  const where = place(offset, length)
+  const where = marked(kind, place(offset, length))
   const word = /^[^\s:,[\]{}]*/u.exec(text.slice(offset))?.[0] ?? ''
   if (kind === 'duplicate-key') {
     return fatalFault('file/duplicate-key', '', { ...where, length: Math.max(1, word.length) }, { key: word })
@@ -41,6 +41,15 @@ function yamlFault(text: string, problem: YamlProblem, place: PlaceOf): Fault {
   return fatalFault('file/yaml', '', where, details)
 }
 
+/** Of a line that is wrong as a whole, the whole; of a value that needs quotes, all of it. */
+function marked(kind: YamlProblem['kind'], where: Place): Place {
+  const { text, column } = where
+  const wholeLine = ['indent', 'colon-missing', 'space-after-colon', 'list-inline'].includes(kind)
+  const start = wholeLine ? text.length - text.trimStart().length + 1 : column
+  const toEnd = wholeLine || kind === 'colon-in-text' || kind === 'reserved-character'
+  return toEnd ? { ...where, column: start, length: Math.max(0, text.trimEnd().length - start + 1) } : where
+}
+
 /** The writer's own line, put right, where one can be told. */
 function correctedLine(kind: YamlProblem['kind'], line: string): string | undefined {
   const pair = /^\s*(?:- )?([\w-]+):\s*(.*?)\s*$/u.exec(line)
@@ -48,6 +57,7 @@ function correctedLine(kind: YamlProblem['kind'], line: string): string | undefi
   if (key === undefined || value === '') return undefined
   if (kind === 'space-after-colon') return `${key}: ${value}`
   if (kind === 'list-inline') return `${key}: [${value.replace(/^-\s*/u, '')}]`
-  const quotable = kind === 'colon-in-text' || kind === 'reserved-character' || kind === 'text-after-quote'
+  if (kind === 'text-after-quote') return `${key}: "${value.replaceAll(/["']/gu, '')}"`
+  const quotable = kind === 'colon-in-text' || kind === 'reserved-character'
   return quotable ? `${key}: "${value.replaceAll('"', "'")}"` : undefined
 }

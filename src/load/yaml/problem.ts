@@ -8,6 +8,7 @@ export type YamlKind =
   | 'bracket-open'
   | 'colon-in-text'
   | 'colon-missing'
+  | 'comma-extra'
   | 'comma-missing'
   | 'document-end'
   | 'escape'
@@ -76,6 +77,8 @@ function kindOf(text: string, { code, message, pos }: YamlFailure): YamlProblem[
     case 'ALIAS_PROPS':
     case 'MULTIPLE_ANCHORS':
       return 'alias'
+    case 'BLOCK_IN_FLOW':
+      return 'comma-missing'
     case 'BAD_SCALAR_START':
       return 'reserved-character'
     case 'BAD_DQ_ESCAPE':
@@ -86,9 +89,9 @@ function kindOf(text: string, { code, message, pos }: YamlFailure): YamlProblem[
     case 'BAD_DIRECTIVE':
       return 'document-end'
     case 'BLOCK_AS_IMPLICIT_KEY':
-      return /^[^:]*:\s.*:\s/u.test(line) ? 'colon-in-text' : 'indent'
+      return /^[^:]*:\s.*:\s/u.test(line) ? 'colon-in-text' : keyLine(line)
     case 'MULTILINE_IMPLICIT_KEY':
-      return 'indent'
+      return keyLine(line)
     default:
       return kindByMessage(message, line)
   }
@@ -98,14 +101,20 @@ function kindByMessage(message: string, line: string): YamlKind {
   if (message.includes('closing')) return 'quote-open'
   if (/^Flow (?:sequence|map).*end with|^Expected flow .* to end/u.test(message)) return 'bracket-open'
   if (message.startsWith('Missing , ')) return 'comma-missing'
+  if (/^Unexpected (?:,|empty item)/u.test(message)) return 'comma-extra'
   if (message.startsWith('Missing space after :')) return 'space-after-colon'
-  if (message.startsWith('Implicit map keys need'))
-    return /^\s*(?:- )?[\w-]+:\S/u.test(line) ? 'space-after-colon' : 'colon-missing'
+  if (message.startsWith('Implicit map keys need')) return keyLine(line)
   if (message.includes('block-seq-ind')) return 'list-inline'
   if (/^Unexpected (?:scalar|double|single).* at node end/u.test(message)) return 'text-after-quote'
   if (/same column|without - indicator|indent/u.test(message)) return 'indent'
   if (message.includes('directives-end')) return 'document-end'
   return 'other'
+}
+
+/** What is wrong with a line that should be a key and its value. */
+function keyLine(line: string): YamlKind {
+  if (/^\s*(?:- )?[\w-]+:\S/u.test(line)) return 'space-after-colon'
+  return line.includes(':') ? 'indent' : 'colon-missing'
 }
 
 /** The start of the innermost quoted text or bracket that is still open at the offset. */
@@ -126,7 +135,7 @@ function aliases(root: Node | null): YamlProblem[] {
   visit(root, {
     Alias: (_, node) => {
       const [start = 0, end = 0] = node.range ?? []
-      problems.push({ kind: 'alias', offset: start, length: Math.max(1, end - start), parser: '', sound: true })
+      problems.push({ kind: 'alias', offset: start, length: Math.max(1, end - start), parser: '', sound: false })
     }
   })
   return problems
