@@ -15,7 +15,8 @@ export function makeOutput(options: { readonly quiet?: boolean; readonly color?:
     options.color === 'always' ||
     (options.color !== 'never' && process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined)
   return {
-    say: text => void process.stdout.write(`${text}\n`),
+    // Plain spaces: what is printed is searched and piped.
+    say: text => void process.stdout.write(`${text.replaceAll('\u00a0', ' ')}\n`),
     aside: text => {
       if (!options.quiet) process.stderr.write(`${text}\n`)
     },

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest'
+import { findNeedle, privateNeedles } from '../../../src/domain/privacy/needles.ts'
+
+const needles = privateNeedles('depot locker 14, code 7719')
+
+describe('a private text', () => {
+  it('is looked for whole, by its parts and by what looks like a code', () => {
+    expect(needles).toEqual(['depot locker 14, code 7719', 'depot locker 14', 'code 7719', '7719'])
+  })
+
+  it('is found where only the code was copied', () => {
+    expect(findNeedle('Gate on the left (7719).', needles)).toBe('7719')
+  })
+
+  it('is found in other case and with other spaces', () => {
+    expect(findNeedle('DEPOT\u00a0Locker  14', needles)).toBe('depot locker 14')
+  })
+
+  it('is not found inside a longer number or word', () => {
+    expect(findNeedle('meter 177190', needles)).toBeUndefined()
+    expect(findNeedle('locker 14', needles)).toBeUndefined()
+  })
+
+  it('short words do not make every page a leak', () => {
+    expect(privateNeedles('14')).toEqual([])
+  })
+
+  it('codes with marks are found', () => {
+    expect(findNeedle('use C4471# at the roof', privateNeedles('roof door C4471#, alarm zone 3'))).toBe('c4471#')
+  })
+})
