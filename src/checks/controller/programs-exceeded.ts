@@ -1,5 +1,7 @@
+import type { Program } from '../../model/site.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { controllersInService } from '../wire/subject.ts'
 
 export const programsExceeded: SiteCheck = {
   card: {
@@ -28,17 +30,26 @@ export const programsExceeded: SiteCheck = {
     }
   },
   run: ({ site }, report) => {
-    for (const controller of site.controllers) {
+    for (const controller of controllersInService(site)) {
       const most = controller.sheet?.programs
-      const extra = most === undefined ? undefined : controller.programs[most]
+      const together = mostTogether(controller.programs)
+      const extra = most === undefined ? undefined : together[most]
       if (most === undefined || !extra) continue
       report({
         subject: controller.id,
         at: at(extra, 'id'),
-        message: `${controller.id} holds ${most} programs; ${controller.programs.length} are written.`,
-        fix: `Keep ${most}; stations with the same days can share one.`,
-        values: { programs: controller.programs.length, limit: most }
+        message: `${controller.id} holds ${most} ${most === 1 ? 'program' : 'programs'}; ${together.length} are written for the same days.`,
+        fix: `Keep ${most}. Stations that water on the same days can share one program.`,
+        values: { programs: together.length, limit: most },
+        related: controller.sheet ? [{ at: at(controller.sheet, 'programs'), note: 'how many it holds' }] : []
       })
     }
   }
+}
+
+/** The programs in force on the day with most of them: a program whose dates are over makes room for the next. */
+function mostTogether(programs: readonly Program[]): readonly Program[] {
+  const starts = programs.map(one => one.from ?? '')
+  const days = starts.map(day => programs.filter(one => (one.from ?? '') <= day && day <= (one.to ?? '9999')))
+  return days.reduce((most, one) => (one.length > most.length ? one : most), [])
 }

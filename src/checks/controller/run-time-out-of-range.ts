@@ -1,9 +1,7 @@
-import { showStated } from '../../units/show.ts'
-import { roundedText } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
-import type { Quantity } from '../../units/quantity.ts'
-import type { ProductSheet, ProgramStation } from '../../model/site.ts'
 import { at } from '../at.ts'
+import { controllersInService } from '../wire/subject.ts'
+import { asWritten, inSomeMonth } from './run-time-trouble.ts'
 
 export const runTimeOutOfRange: SiteCheck = {
   card: {
@@ -21,54 +19,28 @@ export const runTimeOutOfRange: SiteCheck = {
   - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, programs: [{ id: A, days: every day, starts: ["01:00"], stations: { 1: 1 min } }] }`
     }
   },
-  run: ({ site }, report) => {
-    for (const controller of site.controllers) {
+  run: ({ site, plan }, report) => {
+    for (const controller of controllersInService(site)) {
       const { sheet } = controller
       if (!sheet) continue
+      const months = plan.schedules.get(controller.id)?.months ?? []
       for (const program of controller.programs) {
         for (const station of program.stations) {
-          const trouble = outOfRange(station, sheet)
+          const row = months.find(one => one.program === program.id && one.station === station.number)
+          const trouble = asWritten(station, sheet) ?? (row && inSomeMonth(station, row, sheet))
           if (!trouble) continue
+          const inMonth: Record<string, string> = trouble.month === undefined ? {} : { month: trouble.month }
           report({
             subject: controller.id,
             at: at(station),
-            message: `${controller.id}, program ${program.id}, station ${station.number}: ${minutes(station.runTime.cycleS)} is ${trouble.text}.`,
-            fix: `Use ${trouble.instead}.`,
-            values: { run_time_min: station.runTime.cycleS / 60, limit_min: trouble.limit.si / 60 }
+            message: `${controller.id}, program ${program.id}, station ${station.number}: ${trouble.text}.`,
+            fix: trouble.fix,
+            ...(trouble.month === undefined ? {} : { severity: 'warning' as const }),
+            values: { run_time_min: trouble.seconds / 60, limit_min: trouble.limit.si / 60, ...inMonth },
+            related: [{ at: at(sheet, 'run-time'), note: 'what it can be set to' }]
           })
         }
       }
     }
   }
 }
-
-function outOfRange(
-  { runTime }: ProgramStation,
-  sheet: ProductSheet
-): { text: string; instead: string; limit: Quantity } | undefined {
-  const { runTimeLeast: least, runTimeMost: most, runTimeStep: step } = sheet
-  if (least && runTime.cycleS < least.si)
-    return {
-      text: `below the shortest run time, ${showStated(least)}`,
-      instead: `${showStated(least)} or more`,
-      limit: least
-    }
-  if (most && runTime.cycleS > most.si)
-    return {
-      text: `above the longest run time, ${showStated(most)}`,
-      instead: `cycles of ${showStated(most)} or less`,
-      limit: most
-    }
-  if (step && runTime.cycleS % step.si !== 0) {
-    const below = Math.floor(runTime.cycleS / step.si) * step.si
-    return {
-      text: `between two steps of ${showStated(step)}`,
-      instead: `${minutes(below)} or ${minutes(below + step.si)}`,
-      limit: step
-    }
-  }
-  return undefined
-}
-
-const minutes = (seconds: number): string =>
-  seconds % 60 === 0 || seconds > 600 ? `${roundedText(seconds / 60, 1)} min` : `${seconds} s`

@@ -1,5 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { controllersInService } from '../wire/subject.ts'
 
 export const startTimesExceeded: SiteCheck = {
   card: {
@@ -17,7 +18,7 @@ export const startTimesExceeded: SiteCheck = {
     }
   },
   run: ({ site }, report) => {
-    for (const controller of site.controllers) {
+    for (const controller of controllersInService(site)) {
       const most = controller.sheet?.startsPerProgram
       if (most === undefined) continue
       for (const program of controller.programs.filter(one => one.starts.length > most)) {
@@ -25,8 +26,9 @@ export const startTimesExceeded: SiteCheck = {
           subject: controller.id,
           at: at(program, 'starts'),
           message: `${controller.id}, program ${program.id}: ${program.starts.length} start times; the controller takes ${most}.`,
-          fix: `Keep ${most} start times, or split a run into cycles with soak.`,
-          values: { starts: program.starts.length, limit: most }
+          fix: `Keep ${most}, or split a run into cycles with soak instead of starting again.`,
+          values: { starts: program.starts.length, limit: most },
+          related: controller.sheet ? [{ at: at(controller.sheet, 'starts'), note: 'how many it takes' }] : []
         })
       }
     }

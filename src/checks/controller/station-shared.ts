@@ -1,6 +1,7 @@
 import { groupBy } from '../../base/collections.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { stationsInService } from '../wire/subject.ts'
 
 export const stationShared: SiteCheck = {
   card: {
@@ -9,7 +10,7 @@ export const stationShared: SiteCheck = {
     looksAt: 'One output of a controller that two zones claim.',
     why: 'Both would water together at twice the flow, or one of the two is not wired as the binder says.',
     sources: ['project-rule'],
-    fix: 'Give each zone its own output. Where two valves really share one, list both under "valves:" of one station.',
+    fix: 'Give each zone its own output. Where two valves really share one, list both under "valve:" of one station.',
     worked: {
       example: `stations:
   - { id: K1/1, zone: Z1, valve: { box: VB1, coil: DC latching 2-wire }, wire: [{ size: 1.5 mm², length: 20 m }] }
@@ -20,7 +21,7 @@ export const stationShared: SiteCheck = {
     }
   },
   run: ({ site }, report) => {
-    for (const [id, claims] of groupBy(site.stations, station => station.id)) {
+    for (const [id, claims] of groupBy(stationsInService(site), station => station.id)) {
       const [first, ...others] = claims
       if (!first) continue
       for (const other of others) {
@@ -28,7 +29,7 @@ export const stationShared: SiteCheck = {
           subject: id,
           at: at(other, 'id'),
           message: `Output ${id} is claimed by ${first.zone} and by ${other.zone}.`,
-          fix: 'Correct one of the two numbers, or list both valves under "valves:" of one station.',
+          fix: 'Correct one of the two numbers. Where two valves really hang on one output, list both under "valve:" of one station.',
           related: [{ at: at(first, 'id'), note: `claimed here by ${first.zone}` }]
         })
       }

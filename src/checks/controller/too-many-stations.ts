@@ -1,5 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { controllersInService, stationsInService } from '../wire/subject.ts'
 
 export const tooManyStations: SiteCheck = {
   card: {
@@ -17,17 +18,19 @@ export const tooManyStations: SiteCheck = {
     }
   },
   run: ({ site }, report) => {
-    for (const controller of site.controllers) {
-      const outputs = controller.sheet?.stations
-      if (outputs === undefined) continue
-      for (const station of site.stations.filter(one => one.controller === controller.id && one.number > outputs)) {
+    for (const controller of controllersInService(site)) {
+      const { sheet } = controller
+      const outputs = sheet?.stations
+      if (!sheet || outputs === undefined) continue
+      const own = stationsInService(site).filter(one => one.controller === controller.id)
+      for (const station of own.filter(one => one.number > outputs)) {
         report({
           subject: controller.id,
           at: at(station, 'id'),
-          message: `${controller.id} has ${outputs} outputs; station ${station.id} is beyond the last.`,
-          fix: `Use a number from 1 to ${outputs}, or give ${controller.id} its right product sheet.`,
-          values: { stations: outputs, station: station.number },
-          related: controller.sheet ? [{ at: at(controller.sheet, 'stations'), note: 'the number of outputs' }] : []
+          message: `${controller.id} has ${outputs} ${outputs === 1 ? 'output' : 'outputs'}; station ${station.id} is beyond the last.`,
+          fix: `Use ${outputs === 1 ? 'number 1' : `a number from 1 to ${outputs}`}, or name the product sheet of the unit that is there.`,
+          values: { outputs, station: station.number },
+          related: [{ at: at(sheet, 'stations'), note: 'the number of outputs' }]
         })
       }
     }
