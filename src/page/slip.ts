@@ -7,7 +7,7 @@ export interface SlipFields {
   readonly by: string
   readonly reason: string
   readonly batteries: readonly SlipBattery[]
-  readonly readings: readonly { readonly station: string; readonly loop: string; readonly coil: string }[]
+  readonly readings: readonly SlipReading[]
   readonly found: string
   readonly done: string
   readonly open: string
@@ -20,6 +20,15 @@ export interface SlipBattery {
   readonly changed: boolean
   readonly rest: string
   readonly load: string
+}
+
+export interface SlipReading {
+  readonly station: string
+  readonly loop: string
+  readonly coil: string
+  readonly flow: string
+  /** "L/min" or "gpm", as the site counts. */
+  readonly flowUnit: string
 }
 
 /**
@@ -60,8 +69,12 @@ function batteryLine({ controller, kind, changed, rest, load }: SlipBattery, on:
   return [`{ ${parts.filter(Boolean).join(', ')} }`]
 }
 
-function readingLine({ station, loop, coil }: SlipFields['readings'][number]): string[] {
-  const values = [loop && `loop: ${withUnit(loop, 'ohm')}`, coil && `coil: ${withUnit(coil, 'ohm')}`].filter(Boolean)
+function readingLine({ station, loop, coil, flow, flowUnit }: SlipReading): string[] {
+  const values = [
+    loop && `loop: ${withUnit(loop, 'ohm')}`,
+    coil && `coil: ${withUnit(coil, 'ohm')}`,
+    flow && `flow: ${withUnit(flow, flowUnit)}`
+  ].filter(Boolean)
   return values.length === 0 ? [] : [`{ station: ${quoted(station)}, ${values.join(', ')} }`]
 }
 

@@ -85,7 +85,9 @@ function fieldsOf(form: HTMLFormElement, data: PageData): SlipFields {
     readings: all('[data-visit-station]', form).map(set => ({
       station: set.dataset['visitStation'] ?? '',
       loop: valueOf(set, 'loop'),
-      coil: valueOf(set, 'coil')
+      coil: valueOf(set, 'coil'),
+      flow: valueOf(set, 'flow'),
+      flowUnit: data.controllers[0]?.units === 'us' ? 'gpm' : 'L/min'
     })),
     found: valueOf(form, 'found'),
     done: valueOf(form, 'done'),

@@ -101,6 +101,7 @@ export const pageWords = {
     station: 'Station',
     loop: 'Ohms at the controller',
     coil: 'Ohms at the valve',
+    flow: 'Flow',
     found: 'Found',
     done: 'Done',
     open: 'Left open',

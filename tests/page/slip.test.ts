@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
+import { visit } from '../../src/load/schema/visit.ts'
+import { slipText } from '../../src/page/slip.ts'
+import type { SlipFields } from '../../src/page/slip.ts'
+
+const empty: SlipFields = {
+  site: 'Kestrel Cross',
+  box: 'VB1',
+  tag: '7KQ3F9X',
+  on: '2026-05-04',
+  by: '',
+  reason: '',
+  batteries: [],
+  readings: [],
+  found: '',
+  done: '',
+  open: ''
+}
+const battery = { controller: 'K1', kind: '1 × 9 V alkaline', changed: false, rest: '', load: '' }
+const reading = { station: 'K1/1', loop: '', coil: '', flow: '', flowUnit: 'L/min' }
+
+/** As a visit file is read: between its fences, by YAML 1.2. */
+function asVisit(text: string): Record<string, unknown> {
+  const [, matter] = /^---\n([\s\S]*)\n---\n$/u.exec(text) ?? []
+  return parse(matter ?? '') as Record<string, unknown>
+}
+
+describe('the visit slip', () => {
+  it('is a visit file: what it says passes the reader of visits', () => {
+    const text = slipText({
+      ...empty,
+      by: 'M. Example, Example Landscapes',
+      reason: 'route',
+      batteries: [{ ...battery, changed: true, rest: '9.4', load: '8.9' }],
+      readings: [{ ...reading, loop: '4.4', coil: '4.2', flow: '38' }],
+      found: 'Z3 opens slowly\n\n  lid cracked  ',
+      done: 'cleaned VB2'
+    })
+    const read = asVisit(text)
+    expect(read).toEqual({
+      on: '2026-05-04',
+      by: 'M. Example, Example Landscapes',
+      reason: 'route',
+      batteries: [
+        { controller: 'K1', fitted: '2026-05-04', kind: '9 V alkaline', count: 1, rest: '9.4 V', 'under-load': '8.9 V' }
+      ],
+      readings: [{ station: 'K1/1', loop: '4.4 ohm', coil: '4.2 ohm', flow: '38 L/min' }],
+      found: ['Z3 opens slowly', 'lid cracked'],
+      done: ['cleaned VB2']
+    })
+    expect(visit.safeParse(read).success).toBe(true)
+  })
+
+  it('says where it was written, in a comment', () => {
+    expect(slipText(empty).split('\n')[1]).toBe('# Kestrel Cross · VB1 · 7KQ3F9X')
+  })
+
+  it('leaves out what was not filled in', () => {
+    expect(asVisit(slipText({ ...empty, batteries: [battery], readings: [reading] }))).toEqual({ on: '2026-05-04' })
+  })
+
+  it('cells that were only measured are not said to be fitted', () => {
+    const read = asVisit(slipText({ ...empty, batteries: [{ ...battery, rest: '9' }] }))
+    expect(read['batteries']).toEqual([{ controller: 'K1', rest: '9 V' }])
+  })
+
+  it.each(['a: b # c', '"quoted"', '- dash', '{ brace }', 'tab\there', '\u2028line', '---', 'yes', "it's"])(
+    'text cannot break the file: %j',
+    typed => {
+      expect(asVisit(slipText({ ...empty, found: typed }))['found']).toEqual([typed.trim()])
+    }
+  )
+
+  it('keeps a unit that was typed, reads a decimal comma, and keeps what it does not understand for a person', () => {
+    const volts = (rest: string) => asVisit(slipText({ ...empty, batteries: [{ ...battery, rest }] }))['batteries']
+    expect(volts('9,4')).toEqual([{ controller: 'K1', rest: '9.4 V' }])
+    expect(volts('9.4 V')).toEqual([{ controller: 'K1', rest: '9.4 V' }])
+    expect(volts('flat')).toEqual([{ controller: 'K1', rest: 'flat' }])
+  })
+
+  it('a line break in the name of a site cannot leave the comment', () => {
+    expect(asVisit(slipText({ ...empty, site: 'A\non: 1999-01-01' }))).toEqual({ on: '2026-05-04' })
+  })
+})
