@@ -1,0 +1,88 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Binder } from '../../src/binder/blocks.ts'
+import type { LabelSheet } from '../../src/binder/pages.ts'
+import type { OpenBrowser } from '../../src/render/browser.ts'
+import { printPdf } from '../../src/render/pdf.ts'
+import { readPdf } from '../../src/render/pdf-read.ts'
+import { date } from '../../src/units/date.ts'
+import { BINDER_METRIC } from '../look/binder-metric.ts'
+import { BINDER_US } from '../look/binder-us.ts'
+import { renderPage } from '../look/render-all.ts'
+import { LABELS_METRIC, LABELS_US } from '../look/sheets.ts'
+import { byZxing, photocopy, picturesOf } from '../support/read-codes.ts'
+import { aBrowser } from './pdf-fixture.ts'
+
+let opened: OpenBrowser
+let folder = ''
+
+beforeAll(async () => {
+  opened = await aBrowser()
+  folder = mkdtempSync(join(tmpdir(), 'underlid-labels-'))
+})
+afterAll(async () => {
+  await opened.browser.close()
+  rmSync(folder, { recursive: true })
+})
+
+async function print(template: string, view: Binder | LabelSheet): Promise<Uint8Array> {
+  const html = renderPage(template, view)
+  const job = {
+    root: folder,
+    path: 'page.html',
+    html,
+    base: 'https://example.org/',
+    paper: view.paper,
+    on: date('2026-05-01')
+  }
+  return (await printPdf(opened.browser, job)).bytes
+}
+
+describe('printed labels', () => {
+  it('hold each code twice, apart, and both are read from the sheet and from its photocopy', async () => {
+    const sheet: LabelSheet = { ...LABELS_METRIC, labels: LABELS_METRIC.labels.slice(0, 3) }
+    const file = join(folder, 'labels.pdf')
+    writeFileSync(file, await print('pages/labels.njk', sheet))
+    const pictures = await picturesOf(file, 200)
+    const expected = sheet.labels.flatMap(label => [label.qr.text, label.qr.text]).sort()
+    const read = await Promise.all(pictures.map(byZxing))
+    expect(read.flat().sort()).toEqual(expected)
+    const copied = await Promise.all(pictures.map(picture => byZxing(photocopy(picture))))
+    expect(copied.flat().sort()).toEqual(expected)
+  })
+
+  it.each([LABELS_METRIC, LABELS_US])('stand three on a sheet of $paper', async sheet => {
+    const [label] = sheet.labels
+    const seven = { ...sheet, labels: Array.from({ length: 8 }, () => label) } as LabelSheet
+    // The first sheet has its heading and two, the others three.
+    expect((await readPdf(await print('pages/labels.njk', seven))).pages).toBe(3)
+  })
+})
+
+describe('printed binders', () => {
+  it.each([BINDER_METRIC, BINDER_US])(
+    'of $paper have a cover of one page, a bookmark for each section and the page it stands on',
+    async binder => {
+      const pdf = await readPdf(await print('pages/binder.njk', binder), {
+        sizes: true,
+        bookmarks: true,
+        linksTo: binder.sections.map(section => section.id)
+      })
+      expect(pdf.linkedFrom.at(0)?.page).toBe(2)
+      expect(pdf.title).toBe(`${binder.title} · ${binder.subtitle}`)
+      const titles = pdf.bookmarks.map(bookmark => bookmark.title)
+      for (const section of binder.sections) expect(titles.some(title => title.includes(section.title))).toBe(true)
+      expect(pdf.sizes.some(([width, height]) => width > height)).toBe(binder === BINDER_METRIC)
+    }
+  )
+
+  it('a wide table begins on the sheet of its section\u2019s title, never after a sheet that holds the title alone', async () => {
+    const sections = BINDER_METRIC.sections.filter(section => ['wires', 'schedule'].includes(section.id))
+    const pdf = await readPdf(await print('pages/binder.njk', { ...BINDER_METRIC, sections }), { sizes: true })
+    const turned = pdf.sizes.flatMap(([width, height], index) => (width > height ? [index + 1] : []))
+    expect(turned).toContain(pdf.destinations.get('wires'))
+    expect(turned).toContain(pdf.destinations.get('schedule'))
+  })
+})
