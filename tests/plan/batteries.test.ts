@@ -114,6 +114,16 @@ describe('the set that is in the controller now', () => {
     expect(planned({ battery: own }, { visits }, date('2026-05-02')).fitted).toBe('2026-05-02')
   })
 
+  it('is not known yet from a visit that is written up for a later day', () => {
+    const visits = [visit('2026-05-02', [{ fitted: date('2026-04-30') }])]
+    expect(planned({ battery: own }, { visits }).fitted).toBe('2025-04-14')
+  })
+
+  it('keeps its date code where a visit records the same change', () => {
+    const visits = [visit('2025-04-14', [{ fitted: date('2025-04-14') }])]
+    expect(planned({ battery: own }, { visits }).dueOn).toBe('2025-12-31')
+  })
+
   it('keeps the file’s own record where that is later than every visit', () => {
     const visits = [visit('2025-01-01', [{ fitted: date('2025-01-01'), kind: 'old' }])]
     expect(planned({ battery: own }, { visits })).toMatchObject({ fitted: '2025-04-14', kind: '9 V alkaline' })

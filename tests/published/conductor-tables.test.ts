@@ -104,6 +104,44 @@ describe('NEC chapter 9, table 8, stranded uncoated at 75 °C, an annotated copy
   })
 })
 
+describe('NEC chapter 9, table 8, whole copper part as an electrical software house prints it, 75 °C (42 values)', () => {
+  // Ω per 1000 ft: solid uncoated and coated, stranded uncoated and coated. The same table by another hand: exact.
+  const rows: readonly (readonly [number, number | undefined, number | undefined, number, number])[] = [
+    [18, 7.77, 8.08, 7.95, 8.45],
+    [16, 4.89, 5.08, 4.99, 5.29],
+    [14, 3.07, 3.19, 3.14, 3.26],
+    [12, 1.93, 2.01, 1.98, 2.05],
+    [10, 1.21, 1.26, 1.24, 1.29],
+    [8, 0.764, 0.786, 0.778, 0.809],
+    [6, undefined, undefined, 0.491, 0.51],
+    [4, undefined, undefined, 0.308, 0.321],
+    [3, undefined, undefined, 0.245, 0.254],
+    [2, undefined, undefined, 0.194, 0.201],
+    [1, undefined, undefined, 0.154, 0.16],
+    [0, undefined, undefined, 0.122, 0.127],
+    [-1, undefined, undefined, 0.0967, 0.101],
+    [-2, undefined, undefined, 0.0766, 0.0797],
+    [-3, undefined, undefined, 0.0608, 0.0626]
+  ]
+
+  it('has every row of ours and no other', () => {
+    expect(NEC_TABLE_8.rows.map(row => row.gauge)).toEqual(rows.map(([gauge]) => gauge))
+  })
+
+  it.each(rows)('gauge %d is %s, %s, %s and %s Ω', (gauge, solid, solidCoated, stranded, strandedCoated) => {
+    const at75 = (conductor: 'solid' | 'stranded', coating: 'plain' | 'tinned') => {
+      const wire = necOhmPerM(gauge, { conductor, coating }, 75)
+      return wire && Number(ohmPerKft(wire.ohmPerM).toFixed(6))
+    }
+    expect([
+      at75('solid', 'plain'),
+      at75('solid', 'tinned'),
+      at75('stranded', 'plain'),
+      at75('stranded', 'tinned')
+    ]).toEqual([solid, solidCoated, stranded, strandedCoated])
+  })
+})
+
 describe('NEC table 8, coated and stranded, by what is known of such wire', () => {
   it('has stranded wire 1 to 3.5 % above solid, and coated wire above uncoated, in every row', () => {
     for (const row of NEC_TABLE_8.rows) {
