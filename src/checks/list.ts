@@ -48,6 +48,7 @@ import { trenchEgress } from './safety/trench-egress.ts'
 import { trenchProtection } from './safety/trench-protection.ts'
 import { crossesMidnight } from './schedule/crosses-midnight.ts'
 import { dayNotAllowed } from './schedule/day-not-allowed.ts'
+import { hoursNotAllowed } from './schedule/hours-not-allowed.ts'
 import { intervalAgainstDates } from './schedule/interval-against-dates.ts'
 import { oddEvenTurnover } from './schedule/odd-even-turnover.ts'
 import { outsideTheWindow } from './schedule/outside-window.ts'
@@ -121,6 +122,7 @@ export const CHECKS: readonly Check[] = [
   trenchProtection,
   crossesMidnight,
   dayNotAllowed,
+  hoursNotAllowed,
   intervalAgainstDates,
   oddEvenTurnover,
   outsideTheWindow,

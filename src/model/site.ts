@@ -121,6 +121,8 @@ export interface Backflow extends Recorded {
 export interface WateringRule extends Recorded {
   readonly authority?: string
   readonly windows: readonly Window[]
+  /** Hours in which watering is forbidden, where the rule says so; `windows` says when it is allowed. */
+  readonly barred?: readonly Window[]
   readonly days?: DayRule
   readonly note?: string
 }

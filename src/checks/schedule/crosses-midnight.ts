@@ -1,12 +1,14 @@
-import { outsideDays } from '../../domain/schedule/windows.ts'
+import { groupBy, sortedBy } from '../../base/collections.ts'
 import { runsOn } from '../../domain/schedule/days.ts'
+import type { DayRule, Run } from '../../domain/schedule/program.ts'
+import { DAY_S } from '../../domain/schedule/run-times.ts'
 import { writeDayRule } from '../../domain/schedule/text.ts'
-import { groupBy } from '../../base/collections.ts'
+import { outsideDays } from '../../domain/schedule/windows.ts'
 import { fromEpochDay } from '../../units/date.ts'
-import { roundedText } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { worstOf } from './runs.ts'
+import { minutesText } from './hours.ts'
+import { legalRuns } from './legal-runs.ts'
 
 export const crossesMidnight: SiteCheck = {
   card: {
@@ -27,27 +29,47 @@ controllers:
   },
   run: ({ site, plan }, report) => {
     for (const controller of site.controllers) {
-      const runs = plan.schedules.get(controller.id)?.runs ?? []
+      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
       for (const rule of site.wateringRules) {
         if (!rule.days) continue
-        const days = rule.days
-        const late = outsideDays(runs, days).filter(one => runsOn(days, one.run.day) && one.run.startS < 86_400)
-        for (const [id, own] of groupBy(late, one => one.run.program)) {
-          const worst = worstOf(own)
+        for (const { program: id, day, minutesOver, firstDay } of lateStarts(runs, rule.days)) {
           const program = controller.programs.find(one => one.id === id)
-          if (!worst || !program) continue
+          if (!program) continue
           report({
             subject: controller.id,
             at: at(program, 'starts'),
             message:
-              `${controller.id}, program ${id}: station ${worst.run.station} runs ${roundedText(worst.outsideMinutes, 1)} min past midnight of ` +
-              `${fromEpochDay(worst.run.day)}, into a day outside "${writeDayRule(days)}".`,
-            fix: `Start at least ${roundedText(Math.ceil(worst.outsideMinutes), 0)} min earlier.`,
-            values: { minutes_over: worst.outsideMinutes, first_on: fromEpochDay(own[0]?.run.day ?? worst.run.day) },
+              `${controller.id}, program ${id}: it runs ${minutesText(minutesOver)} past midnight of ${fromEpochDay(day)}, ` +
+              `into a date outside "${writeDayRule(rule.days)}".${note}`,
+            fix: `Start at least ${Math.ceil(minutesOver - 1e-6)}\u00a0min earlier, or shorten the runs by as much in all.`,
+            values: { minutes_over: minutesOver, first_on: fromEpochDay(firstDay) },
             related: [{ at: at(rule, 'days'), note: 'the days allowed' }]
           })
         }
       }
     }
   }
+}
+
+interface LateStart {
+  readonly program: string
+  readonly day: number
+  /** From midnight to the last closing. */
+  readonly minutesOver: number
+  /** Of all nights on which this program is late. */
+  readonly firstDay: number
+}
+
+/** For each program the start on an allowed day that waters for longest into a day that is not, the earliest of those. */
+function lateStarts(runs: readonly Run[], days: DayRule): readonly LateStart[] {
+  const late = outsideDays(runs, days).filter(({ run }) => runsOn(days, run.day))
+  return [...groupBy(late, ({ run }) => run.program).values()].flatMap(own => {
+    const starts = own.map(({ run, toS }) => ({ program: run.program, day: run.day, minutesOver: (toS - DAY_S) / 60 }))
+    const worst = sortedBy(
+      starts,
+      one => -one.minutesOver,
+      one => one.day
+    )[0]
+    return worst ? [{ ...worst, firstDay: Math.min(...starts.map(one => one.day)) }] : []
+  })
 }

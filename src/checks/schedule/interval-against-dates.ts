@@ -3,6 +3,7 @@ import { writeDayRule } from '../../domain/schedule/text.ts'
 import { fromEpochDay } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { legalRuns } from './legal-runs.ts'
 
 export const intervalAgainstDates: SiteCheck = {
   card: {
@@ -23,7 +24,7 @@ controllers:
   },
   run: ({ site, plan }, report) => {
     for (const controller of site.controllers) {
-      const runs = plan.schedules.get(controller.id)?.runs ?? []
+      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
       for (const rule of site.wateringRules) {
         const days = rule.days
         if (days?.kind !== 'odd-dates' && days?.kind !== 'even-dates') continue
@@ -37,8 +38,8 @@ controllers:
           report({
             subject: controller.id,
             at: at(program, 'days'),
-            message: `${controller.id}, program ${program.id}: "${writeDayRule(program.days)}" leaves the rule "${writeDayRule(days)}" on ${on}.`,
-            fix: `Write: days: ${writeDayRule(days)}. Where the controller can only count days, reset the count by ${on}.`,
+            message: `${controller.id}, program ${program.id}: "${writeDayRule(program.days)}" leaves the rule "${writeDayRule(days)}" on ${on}.${note}`,
+            fix: `Set it to "days: ${writeDayRule(days)}". Where the controller can only count days, start the count anew by ${on}.`,
             values: { first_breaking_date: on },
             related: [{ at: at(rule, 'days'), note: 'the days allowed' }]
           })

@@ -1,5 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { controllersInService } from '../wire/subject.ts'
 
 export const oddEvenTurnover: SiteCheck = {
   card: {
@@ -22,14 +23,14 @@ controllers:
   run: ({ site }, report) => {
     const strict = site.wateringRules.find(rule => rule.days?.kind === 'odd-dates' && !rule.days.withTurnover)
     if (!strict) return
-    for (const controller of site.controllers) {
+    for (const controller of controllersInService(site)) {
       for (const program of controller.programs) {
         if (program.days.kind !== 'odd-dates' || !program.days.withTurnover) continue
         report({
           subject: controller.id,
           at: at(program, 'days'),
           message: `${controller.id}, program ${program.id} waters on the 31st; the rule leaves out the 31st and 29 February.`,
-          fix: 'Write: days: odd dates. If the rule allows the 31st, write "odd dates with the 31st" in the rule.',
+          fix: 'Set it to "days: odd dates". If the rule allows the 31st, write "odd dates with the 31st" in the rule.',
           related: [{ at: at(strict, 'days'), note: 'the days allowed' }]
         })
       }

@@ -1,11 +1,9 @@
-import { outsideWindow } from '../../domain/schedule/windows.ts'
-import { groupBy } from '../../base/collections.ts'
 import { fromEpochDay } from '../../units/date.ts'
-import { showClock, showWindow } from '../../units/clock.ts'
-import { roundedText } from '../../units/show.ts'
+import { showWindow } from '../../units/clock.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { worstOf } from './runs.ts'
+import { howToFit, watersWhen, worstStarts } from './hours.ts'
+import { legalRuns } from './legal-runs.ts'
 
 export const outsideTheWindow: SiteCheck = {
   card: {
@@ -26,24 +24,18 @@ controllers:
   },
   run: ({ site, plan }, report) => {
     for (const controller of site.controllers) {
-      const runs = plan.schedules.get(controller.id)?.runs ?? []
+      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
       for (const rule of site.wateringRules) {
-        for (const [id, outside] of groupBy(outsideWindow(runs, rule.windows), one => one.run.program)) {
-          const worst = worstOf(outside)
-          const program = controller.programs.find(one => one.id === id)
-          if (!worst || !program) continue
-          const clock = (seconds: number) => showClock(seconds / 60, site.units)
+        for (const start of worstStarts(runs, rule.windows)) {
+          const program = controller.programs.find(one => one.id === start.program)
+          if (!program) continue
+          const hours = rule.windows.map(one => showWindow(one, site.units)).join(' and ')
           report({
             subject: controller.id,
             at: at(program, 'starts'),
-            message:
-              `${controller.id}, program ${id}: station ${worst.run.station} waters from ${clock(worst.fromS)} to ${clock(worst.toS)}, ` +
-              `outside ${rule.windows.map(one => showWindow(one, site.units)).join(' and ')} (${fromEpochDay(worst.run.day)}).`,
-            fix: `Move the start or shorten the program so that ${roundedText(worst.outsideMinutes, 1)} min fall back inside the hours allowed.`,
-            values: {
-              minutes_outside: worst.outsideMinutes,
-              first_on: fromEpochDay(outside[0]?.run.day ?? worst.run.day)
-            },
+            message: `${controller.id}, program ${program.id}: ${watersWhen(start, site.units)} on ${fromEpochDay(start.day)}, outside ${hours}.${note}`,
+            fix: howToFit(start, rule.windows, site.units, note !== ''),
+            values: { minutes_outside: start.outsideMinutes, first_on: fromEpochDay(start.firstDay) },
             related: [{ at: at(rule, 'window'), note: 'the hours allowed' }]
           })
         }

@@ -1,9 +1,10 @@
 import { overlaps } from '../../domain/schedule/overlaps.ts'
+import { sortedBy } from '../../base/collections.ts'
 import { fromEpochDay } from '../../units/date.ts'
 import { showClock } from '../../units/clock.ts'
-import { roundedText } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { minutesText } from './hours.ts'
 
 export const startsOverlap: SiteCheck = {
   card: {
@@ -22,9 +23,8 @@ export const startsOverlap: SiteCheck = {
   },
   run: ({ site, plan }, report) => {
     for (const controller of site.controllers) {
-      const [worst, ...others] = [...overlaps(plan.schedules.get(controller.id)?.runs ?? [])].sort(
-        (a, b) => b.minutesOver - a.minutesOver
-      )
+      const met = overlaps(plan.schedules.get(controller.id)?.runs ?? [])
+      const [worst, ...others] = sortedBy(met, one => -one.minutesOver)
       if (!worst) continue
       const clock = (seconds: number) => showClock(seconds / 60, site.units)
       const program = controller.programs.find(one => one.id === worst.nextProgram)
@@ -32,14 +32,17 @@ export const startsOverlap: SiteCheck = {
         worst.program === worst.nextProgram
           ? `program ${worst.program}`
           : `programs ${worst.program} and ${worst.nextProgram}`
-      const more = others.length === 0 ? '' : ` ${others.length} more of its starts meet in the same way.`
+      const more =
+        others.length === 0
+          ? ''
+          : ` ${others.length} more ${others.length === 1 ? 'pair of starts meets' : 'pairs of starts meet'}.`
       report({
         subject: controller.id,
         at: program ? at(program, 'starts') : at(controller, 'programs'),
         message:
           `${controller.id}, ${which}: the start at ${clock(worst.startS)} runs until ${clock(worst.endS)}, ` +
-          `${roundedText(worst.minutesOver, 1)} min past the start at ${clock(worst.nextStartS)} (first on ${fromEpochDay(worst.firstDay)}).${more}`,
-        fix: `Start the second at ${clock(Math.ceil(worst.endS / 60) * 60)} or later, or shorten the runs by ${roundedText(Math.ceil(worst.minutesOver), 0)} min in all.`,
+          `${minutesText(worst.minutesOver)} past the start at ${clock(worst.nextStartS)} (first on ${fromEpochDay(worst.firstDay)}).${more}`,
+        fix: `Start the second at ${clock(Math.ceil(worst.endS / 60) * 60)} or later, or shorten the runs by ${Math.ceil(worst.minutesOver - 1e-6)}\u00a0min in all.`,
         values: { minutes_over: worst.minutesOver, first_on: fromEpochDay(worst.firstDay) }
       })
     }

@@ -33,6 +33,17 @@ export function outsideDays(runs: readonly Run[], rule: DayRule): OutsideRun[] {
   return outside(runs, day => (runsOn(rule, day) ? [] : [[day * DAY_S, (day + 1) * DAY_S]]))
 }
 
+/**
+ * What forbidden hours leave of the day, as windows in which watering is allowed: 10:00-16:00 leaves 16:00-10:00. None where they
+ * forbid the whole day.
+ */
+export function hoursLeft(barred: readonly Window[]): Window[] {
+  const left = barredStretches(barred).map(([fromS, toS]) => ({ from: fromS / 60, to: (toS / 60) % DAY_MINUTES }))
+  const [first, last] = [left[0], left.at(-1)]
+  if (!first || !last || first === last || first.from !== 0 || last.to !== 0) return left
+  return [...left.slice(1, -1), { from: last.from, to: first.to }]
+}
+
 type Stretch = readonly [fromS: number, toS: number]
 
 /** `barredOn` gives the stretches of one calendar day that are not allowed, in order, in seconds since 1970-01-01. */

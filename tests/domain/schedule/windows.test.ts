@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Run } from '../../../src/domain/schedule/program.ts'
-import { outsideDays, outsideWindow } from '../../../src/domain/schedule/windows.ts'
+import { hoursLeft, outsideDays, outsideWindow } from '../../../src/domain/schedule/windows.ts'
 import { parseClock, parseWindow } from '../../../src/units/clock.ts'
 import type { Window } from '../../../src/units/clock.ts'
 import { date, epochDay } from '../../../src/units/date.ts'
@@ -102,5 +102,29 @@ describe('even dates', () => {
   it('are left twice at the turn of a month of 31 days', () => {
     const found = outsideDays([run('11:30 pm', 60, '2026-07-30'), run('11:30 pm', 60, '2026-07-31')], even)
     expect(found.map(({ outsideMinutes }) => outsideMinutes)).toEqual([30, 60])
+  })
+})
+
+describe('forbidden hours', () => {
+  const left = (...texts: string[]) => hoursLeft(windows(...texts))
+
+  it('leave the rest of the day as one window over midnight', () => {
+    expect(left('10:00-16:00')).toEqual(windows('16:00-10:00'))
+    expect(left('20:00-01:00')).toEqual(windows('01:00-20:00'))
+  })
+
+  it('leave a window between each two, and count once where they overlap', () => {
+    expect(left('16:00-18:00', '07:00-09:00')).toEqual(windows('09:00-16:00', '18:00-07:00'))
+    expect(left('10:00-14:00', '12:00-16:00')).toEqual(windows('16:00-10:00'))
+  })
+
+  it('that start or end at midnight leave one window', () => {
+    expect(left('00:00-06:00')).toEqual(windows('06:00-00:00'))
+    expect(left('22:00-00:00')).toEqual(windows('00:00-22:00'))
+  })
+
+  it('leave nothing of a day that is forbidden as a whole, and all of it where nothing is', () => {
+    expect(left('00:00-00:00')).toEqual([])
+    expect(left()).toEqual(windows('00:00-00:00'))
   })
 })
