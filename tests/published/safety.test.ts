@@ -7,7 +7,7 @@ import { COVER_COLUMNS, COVER_LOCATIONS } from '../../src/reference/nec-300-5.ts
 import { calc, calcNumber } from '../support/calc.ts'
 import { expectClose } from '../support/close.ts'
 
-describe('NEC table 300.5(A), whole table as a public code reader prints it, mm (in) (35 cells, 70 values)', () => {
+describe('NEC table 300.5(A), whole table as a public code reader prints it, mm (in) (37 figures in both units, 74 values)', () => {
   // Columns: direct burial, rigid metal, nonmetallic raceway, 120 V 20 A with GFCI, irrigation control. Two figures in a cell: direct / raceway.
   const printed: readonly (readonly [string, string])[] = [
     ['open ground', '600 (24), 150 (6), 450 (18), 300 (12), 150 (6)'],
@@ -63,7 +63,7 @@ describe('cover and trench (P14 to P16; 9 values)', () => {
   })
 })
 
-describe('boxes and lids (P17, load tables; 20 values)', () => {
+describe('boxes and lids (P17, load tables; 22 values)', () => {
   it('P17: a median that vehicles can reach takes Tier 15 at least; in a carriageway every tier is refused and H-20 or D400 asked for', () => {
     const median = { location: 'median or verge that vehicles can reach' }
     expect(calc('box-load', median)['scte-tier']).toBe('Tier 15')
