@@ -52,7 +52,8 @@ export function readFrontMatter(source: SourceText): FrontMatter {
 function split(text: string): { readonly keys: string; readonly base: number; readonly body: string } {
   let keys = ''
   const keep = (yaml: string) => {
-    keys = yaml
+    // The line end before the closing dashes is not part of what is handed over; half of a Windows one would be.
+    keys = `${yaml}\n`
     return {}
   }
   const file = matter(text, { language: 'yaml', engines: { yaml: keep, json: refuse, javascript: refuse, js: refuse } })

@@ -1,5 +1,6 @@
 import { isCollection, isScalar, visit } from 'yaml'
 import type { Node, YAMLError } from 'yaml'
+import { sortedBy } from '../../base/collections.ts'
 import type { ParsedYaml } from './parse.ts'
 
 /** What is wrong with the writing, in the terms the words are found by. */
@@ -34,18 +35,24 @@ export interface YamlProblem {
 
 type YamlFailure = Pick<YAMLError, 'code' | 'message' | 'pos'>
 
+/** More are not read at once, and a text full of brackets makes one for each. */
+const MOST_PROBLEMS = 100
+
 /** One problem a line at most: the parser stumbles on after the first, and what it says then misleads. */
 export function yamlProblems(text: string, { root, errors }: ParsedYaml): YamlProblem[] {
-  const problems = [...errors.map(error => problemOf(text, root, error)), ...aliases(root)]
-  const seen = new Set<string>()
-  return problems
-    .sort((a, b) => a.offset - b.offset)
-    .filter(problem => {
-      const line = String(text.lastIndexOf('\n', problem.offset - 1))
-      if (seen.has(line)) return false
-      seen.add(line)
-      return true
-    })
+  const first = onePerLine(text, errors, error => error.pos[0]).slice(0, MOST_PROBLEMS)
+  const problems = [...first.map(error => problemOf(text, root, error)), ...aliases(root)]
+  return onePerLine(text, problems, problem => problem.offset).slice(0, MOST_PROBLEMS)
+}
+
+function onePerLine<T>(text: string, items: readonly T[], offset: (item: T) => number): T[] {
+  const seen = new Set<number>()
+  return sortedBy(items, offset).filter(item => {
+    const line = text.lastIndexOf('\n', offset(item) - 1)
+    if (seen.has(line)) return false
+    seen.add(line)
+    return true
+  })
 }
 
 function problemOf(text: string, root: Node | null, error: YamlFailure): YamlProblem {

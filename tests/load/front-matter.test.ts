@@ -1,0 +1,149 @@
+import { describe, expect, it } from 'vitest'
+import { MOST_BYTES, readFrontMatter } from '../../src/load/front-matter.ts'
+import { placeOf } from '../../src/load/place.ts'
+
+const read = (text: string) => readFrontMatter({ file: 'sites/x/site.md', text })
+const codes = (text: string) =>
+  read(text).faults.map(fault => `${fault.code} ${String(fault.details['kind'] ?? '')}`.trim())
+
+describe('the lines of dashes', () => {
+  it('part keys from prose, and each knows its line', () => {
+    const front = read('---\ntitle: Quay\n---\nBelow.\n')
+    expect(front.data).toEqual({ title: 'Quay' })
+    expect(front.body).toBe('Below.\n')
+    expect(front.bodyLine).toBe(4)
+    expect(placeOf(front, ['title'])).toEqual({
+      file: 'sites/x/site.md',
+      line: 2,
+      column: 8,
+      length: 4,
+      text: 'title: Quay'
+    })
+  })
+
+  it('may have spaces after them, a byte order mark before them, and Windows line ends', () => {
+    for (const text of ['---  \ntitle: Quay\n---  \nBelow.\n', '\uFEFF---\r\ntitle: Quay\r\n---\r\nBelow.\r\n']) {
+      const front = read(text)
+      expect(front.faults).toEqual([])
+      expect(front.data).toEqual({ title: 'Quay' })
+      expect(placeOf(front, ['title'])).toMatchObject({ line: 2, column: 8, length: 4, text: 'title: Quay' })
+      expect(front.body.trim()).toBe('Below.')
+    }
+  })
+
+  it('are asked for where one of them is not there', () => {
+    expect(codes('')).toEqual(['file/front-matter missing'])
+    expect(codes('\n---\ntitle: Quay\n---\n')).toEqual(['file/front-matter missing'])
+    expect(codes('----\ntitle: Quay\n----\n')).toEqual(['file/front-matter missing'])
+    expect(codes('---')).toEqual(['file/front-matter open'])
+    expect(codes('---\ntitle: Quay\n')).toEqual(['file/front-matter open'])
+    expect(codes('---\ntitle: Quay\n---x\n')).toEqual(['file/front-matter closing'])
+  })
+
+  it('with nothing between them give no keys and no fault of their own', () => {
+    for (const text of ['---\n---\n', '---\n\n---\n', '---\n# a comment\n---\n', '---\n~\n---\n']) {
+      expect(read(text).faults).toEqual([])
+      expect(read(text).data).toEqual({})
+    }
+  })
+
+  it('with a list or a text between them are told of', () => {
+    expect(codes('---\n- a\n---\n')).toEqual(['file/front-matter no-keys'])
+    expect(codes('---\nonly words\n---\n')).toEqual(['file/front-matter no-keys'])
+  })
+})
+
+describe('another language after the dashes', () => {
+  it('never runs, whatever it is called', () => {
+    const script = '{ title: (globalThis.ranFromFrontMatter = true) }'
+    for (const name of [
+      'js',
+      'javascript',
+      'coffee',
+      'cson',
+      'json',
+      'toml',
+      'constructor',
+      '__proto__',
+      'toString',
+      ' js',
+      'JS'
+    ]) {
+      expect(codes(`---${name}\n${script}\n---\n`), name).toEqual(['file/front-matter language'])
+    }
+    expect('ranFromFrontMatter' in globalThis).toBe(false)
+  })
+})
+
+describe('the size of the keys', () => {
+  /** Keys of so many bytes, the line end after the last one with them. */
+  const keys = (bytes: number) => `---\na: ${'x'.repeat(bytes - '\na: \n'.length)}\n---\n`
+
+  it('may be exactly 64 KB and not a byte more', () => {
+    expect(codes(keys(MOST_BYTES))).toEqual([])
+    expect(codes(keys(MOST_BYTES + 1))).toEqual(['file/too-large'])
+  })
+
+  it('counts in bytes, so that a long text in another script is not let through', () => {
+    expect(codes(`---\na: ${'水'.repeat(30_000)}\n---\n`)).toEqual(['file/too-large'])
+  })
+
+  it('does not count prose', () => {
+    expect(codes(`---\ntitle: Quay\n---\n${'x'.repeat(200_000)}`)).toEqual([])
+  })
+})
+
+describe('hostile keys', () => {
+  it('nested without end are a fault, not a crash', () => {
+    for (const open of ['[', '{', '- ', 'a: {'])
+      expect(read(`---\nx: ${open.repeat(20_000)}\n---\n`).faults.length).toBeGreaterThan(0)
+  })
+
+  it('that multiply by pointers are refused', () => {
+    const bomb = '---\na: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\nd: [*c, *c]\n---\n'
+    expect(new Set(codes(bomb))).toEqual(new Set(['file/yaml alias']))
+  })
+
+  it('named like the inner parts of an object are keys like any other', () => {
+    const front = read('---\n__proto__: { polluted: yes }\nconstructor: x\n---\n')
+    expect(Object.keys(front.data).sort()).toEqual(['__proto__', 'constructor'])
+    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined()
+  })
+})
+
+describe('values', () => {
+  it('stay as they are written: dates, times, codes, yes and no', () => {
+    const written = {
+      date: '2025-02-30',
+      time: '22:30',
+      code: '0391',
+      tag: '2E45678',
+      version: '1.10',
+      hex: '0x1F',
+      exponent: '1e3',
+      plus: '+5',
+      long: '12345678901234567890',
+      point: '.5',
+      yes: 'yes',
+      off: 'off'
+    }
+    const keys = Object.entries(written).map(([key, value]) => `${key}: ${value}\n`)
+    expect(read(`---\n${keys.join('')}---\n`).data).toEqual(written)
+  })
+
+  it('are numbers only where a number prints back the same', () => {
+    expect(read('---\na: 7\nb: 54.97\nc: -1.61\nd: 0\n---\n').data).toEqual({ a: 7, b: 54.97, c: -1.61, d: 0 })
+  })
+
+  it('left blank, empty or null are nothing', () => {
+    expect(read('---\na:\nb: ""\nc: ~\nd: null\n---\n').data).toEqual({ a: null, b: null, c: null, d: null })
+  })
+})
+
+describe('several faults of writing', () => {
+  it('are told at once, one a line', () => {
+    const front = read('---\ntitle: @Quay\nplace: a: b\nrevision: "2" b\n---\n')
+    expect(front.faults.map(fault => fault.place.line)).toEqual([2, 3, 4])
+    expect(front.sound).toBe(false)
+  })
+})
