@@ -12,6 +12,8 @@ export interface PageContext {
   /** "HTTPS://EXAMPLE.ORG", upper case, no slash at the end. */
   readonly publicAddress: string
   readonly version: string
+  /** Prints that stand, or will, beside the pages, so that no page links to one that was never made. */
+  readonly prints: readonly ('binder' | 'labels')[]
 }
 
 export function revisionOf({ site, words }: PageContext): string {

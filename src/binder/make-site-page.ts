@@ -8,7 +8,7 @@ import { countFindings, SEVERITIES } from '../diagnostics/finding.ts'
 
 /** The site's page for the office. Links are relative to office/<site>/. */
 export function makeSitePage(context: PageContext): SitePage {
-  const { site, plan, findings, words, version } = context
+  const { site, plan, findings, words, version, prints } = context
   const w = words.office
   return {
     site: site.id,
@@ -30,8 +30,11 @@ export function makeSitePage(context: PageContext): SitePage {
     links: [
       { label: w.binder, href: 'binder.html', note: w.binderNote },
       { label: w.labels, href: 'labels.html', note: w.labelsNote },
-      { label: w.binderPdf, href: `../../print/${site.id}-binder.pdf`, note: w.pdfNote },
-      { label: w.labelsPdf, href: `../../print/${site.id}-labels.pdf`, note: w.pdfNote }
+      ...prints.map(name => ({
+        label: name === 'binder' ? w.binderPdf : w.labelsPdf,
+        href: `../../print/${site.id}-${name}.pdf`,
+        note: w.pdfNote
+      }))
     ],
     boxes: site.boxes.map(box => ({
       box: box.id,

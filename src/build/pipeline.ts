@@ -1,3 +1,5 @@
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
 import type { PageContext } from '../binder/context.ts'
 import { makeRestrictedSheet } from '../binder/make-restricted.ts'
 import { Refusal } from '../base/refusal.ts'
@@ -39,7 +41,7 @@ export interface BuildResult {
 export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   const assessment = assessFleet(wish.sites, wish.on, wish.only ?? [])
   const address = publicAddressOf(assessment)
-  const contexts = assessment.sites.flatMap(one => contextOf(one, address))
+  const contexts = assessment.sites.flatMap(one => contextOf(one, address, printsOf(one.id, wish)))
   const plans = planPages(assessment, contexts, EN_US, toolVersion())
   const pages = await renderPages(plans)
   refuseLeaks(pages, assessment)
@@ -57,9 +59,31 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
 }
 
 /** What a page is made from; nothing for a site that could not be understood. */
-export function contextOf({ site, plan, findings, sources }: AssessedSite, publicAddress: string): PageContext[] {
+export function contextOf(
+  { site, plan, findings, sources }: AssessedSite,
+  publicAddress: string,
+  prints: PageContext['prints'] = []
+): PageContext[] {
   if (!site || !plan) return []
-  return [{ site: withPhotosThere(site, sources), plan, findings, words: EN_US, publicAddress, version: toolVersion() }]
+  return [
+    {
+      site: withPhotosThere(site, sources),
+      plan,
+      findings,
+      words: EN_US,
+      publicAddress,
+      version: toolVersion(),
+      prints
+    }
+  ]
+}
+
+/** Those that this build prints, and those that an earlier one left standing. */
+function printsOf(site: string, { out, print }: BuildWish): PageContext['prints'] {
+  const asked = { binder: print?.binders === true, labels: print?.labels === true }
+  return (['binder', 'labels'] as const).filter(
+    name => asked[name] || existsSync(join(out, `print/${site}-${name}.pdf`))
+  )
 }
 
 async function printAll(

@@ -6,13 +6,14 @@ import { sortedBy, sum } from '../../base/collections.ts'
 import { show, showStated } from '../../units/show.ts'
 import { showWireSize } from '../../units/wire-size.ts'
 import type { Station } from '../../model/site.ts'
+import { masterValveId } from '../../plan/wires.ts'
 import type { WireLimit, WirePlan } from '../../plan/plan.ts'
 import type { Words } from '../../words/words.ts'
 
 export function wiresSection(context: PageContext): Section {
   const { site, words } = context
   const w = words.binder.wires
-  const withWire = site.stations.filter(station => station.wire.length > 0)
+  const withWire = [...masterValves(context), ...site.stations].filter(run => run.wire.length > 0)
   const blocks: Block[] =
     withWire.length === 0
       ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
@@ -26,7 +27,28 @@ export function wiresSection(context: PageContext): Section {
   return { id: 'wires', title: words.binder.sections.wires, newPage: true, notSupplied: withWire.length === 0, blocks }
 }
 
-function schedule(stations: readonly Station[], context: PageContext): TableBlock {
+/** What a row of the schedule needs: a station, or a master valve with wires of its own. */
+type WireRun = Pick<Station, 'id' | 'controller' | 'zone' | 'valves' | 'wire' | 'splices'>
+
+function masterValves({ site, words }: PageContext): WireRun[] {
+  return site.controllers.flatMap(controller => {
+    const { masterValve } = controller
+    if (!masterValve) return []
+    const { wire, ...valve } = masterValve
+    return [
+      {
+        id: masterValveId(controller),
+        controller: controller.id,
+        zone: words.binder.controllers.master,
+        valves: [valve],
+        wire,
+        splices: []
+      }
+    ]
+  })
+}
+
+function schedule(stations: readonly WireRun[], context: PageContext): TableBlock {
   const w = context.words.binder.wires
   const right = 'right' as const
   return {
@@ -50,7 +72,7 @@ function schedule(stations: readonly Station[], context: PageContext): TableBloc
   }
 }
 
-function row(station: Station, { site, plan, words }: PageContext): Value[] {
+function row(station: WireRun, { site, plan, words }: PageContext): Value[] {
   const wire = plan.wires.get(station.id)
   const head = [stated(station.id, true), stated(station.zone), stated(wireText(station)), colours(station, words)]
   if (!wire) return [...head, ...Array.from({ length: 8 }, () => notComputed(words, words.binder.notSupplied))]
@@ -71,14 +93,14 @@ function row(station: Station, { site, plan, words }: PageContext): Value[] {
   ]
 }
 
-export function wireText(station: Station): string {
+export function wireText(station: Pick<Station, 'wire'>): string {
   const parts = station.wire.map(
     segment => showWireSize(segment.size) + (segment.common ? ` / ${showWireSize(segment.common)}` : '')
   )
   return [...new Set(parts)].join(' + ')
 }
 
-function colours(station: Station, words: Words): Value {
+function colours(station: WireRun, words: Words): Value {
   const all = [
     ...new Set(station.wire.map(segment => segment.colour).filter((one): one is string => one !== undefined))
   ]
@@ -108,7 +130,7 @@ function verdict(wire: WirePlan, words: Words): Value {
 }
 
 /** Only where there is something to see: several segments, splices, or a run that fails. */
-function runFigure(station: Station, { site, plan, words }: PageContext): Block[] {
+function runFigure(station: WireRun, { site, plan, words }: PageContext): Block[] {
   const wire = plan.wires.get(station.id)
   if (!wire || (station.wire.length < 2 && station.splices.length === 0 && wireState(wire) !== 'bad')) return []
   const w = words.binder.wires
@@ -135,7 +157,7 @@ function runFigure(station: Station, { site, plan, words }: PageContext): Block[
   ]
 }
 
-function spliceTable(stations: readonly Station[], words: Words): Block[] {
+function spliceTable(stations: readonly WireRun[], words: Words): Block[] {
   const w = words.binder.wires
   const items = stations.flatMap(station =>
     station.splices.map(splice =>
