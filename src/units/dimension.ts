@@ -149,6 +149,19 @@ export const DIMENSIONS = {
       'in/d': 'in/day'
     }
   },
+  speed: {
+    si: 'm/s',
+    noun: 'a speed',
+    example: '2 m/s',
+    units: { 'm/s': 'm/s', mph: 'mph', 'km/h': 'kph', 'ft/s': 'ft/s' }
+  },
+  radiation: {
+    si: 'W/m^2',
+    noun: 'a radiation',
+    example: '22 MJ/m²/d',
+    // The units library reads all that follows the stroke as below it.
+    units: { 'MJ/m²/d': 'MJ/m^2*day', 'W/m²': 'W/m^2', 'MJ/m2/d': 'MJ/m^2*day', 'W/m2': 'W/m^2' }
+  },
   force: { si: 'N', noun: 'a load', example: '125 kN', units: { kN: 'kN', N: 'N', lbf: 'lbf', lb: 'lbf' } }
 } as const satisfies Record<string, DimensionSpec>
 

@@ -78,6 +78,9 @@ const CONVERSIONS: readonly (readonly [Dimension, string, string, string, number
   ['charge', 'mAh', 'milliampere hour', 'coulomb', 3.6],
   ['rate', 'in/h', 'in/hour', 'm/s', 7.0555556e-6],
   ['force', 'lbf', 'lbf', 'N', 4.4482216],
+  ['speed', 'mph', 'mile/hour', 'm/s', 0.44704],
+  ['speed', 'km/h', 'km/hour', 'm/s', 0.27777778],
+  ['radiation', 'MJ/m²/d', 'MJ/(m^2 day)', 'W/m^2', 11.574074],
   ['duration', 'h', 'hour', 's', 3600]
 ]
 

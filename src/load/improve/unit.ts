@@ -47,6 +47,8 @@ const LIKELY: Readonly<Record<Dimension, readonly (readonly [metric: string, us:
   temperature: [['°C', '°F']],
   ratio: [['%', '%']],
   rate: [['mm/h', 'in/h']],
+  speed: [['m/s', 'mph']],
+  radiation: [['MJ/m²/d', 'MJ/m²/d']],
   force: [['kN', 'lbf']]
 }
 
