@@ -29,7 +29,7 @@ export function stateShape(state: State): string {
   const path = element('path', { d: PATHS[state], 'fill-rule': 'evenodd' })
   return element(
     'svg',
-    { class: 'state-shape', viewBox: `0 0 ${STATE_SIDE} ${STATE_SIDE}`, 'aria-hidden': 'true', focusable: 'false' },
+    { class: 'state-shape', viewBox: `0 0 ${STATE_SIDE} ${STATE_SIDE}`, 'aria-hidden': 'true' },
     path
   )
 }

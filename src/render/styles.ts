@@ -6,7 +6,8 @@ const SHEETS = {
   paper: ['tokens', 'base', 'blocks', 'paper'],
   labels: ['tokens', 'base', 'label'],
   office: ['tokens', 'base', 'blocks', 'screen'],
-  box: ['tokens', 'base', 'box']
+  box: ['tokens', 'base', 'box'],
+  entry: ['tokens', 'base', 'box', 'entry']
 } as const satisfies Record<string, readonly string[]>
 
 export type StyleName = keyof typeof SHEETS

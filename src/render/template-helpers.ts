@@ -1,6 +1,6 @@
 import type { Standing, Value } from '../binder/blocks.ts'
 import { pageWords } from '../words/en-US/pages.ts'
-import { alertSymbol } from './alert-symbol.ts'
+import { alertArt, alertSymbol, alertUse, signalStripes } from './alert-symbol.ts'
 import { binderPageCss, binderParts } from './binder-parts.ts'
 import { boxScriptData, jsonForScript } from './box-script-data.ts'
 import { coverLook } from './cover-look.ts'
@@ -25,7 +25,10 @@ export const templateGlobals = {
   words: pageWords,
   css,
   fontCss,
+  alertArt,
   alertSymbol,
+  alertUse,
+  signalStripes,
   pageScript,
   tagEntryScript,
   tableView,

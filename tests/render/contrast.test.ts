@@ -43,7 +43,7 @@ describe('contrast', () => {
 
   it('holds for all: no sheet brings a colour that is not among the tokens', () => {
     const known = new Set(Object.values(tokens))
-    for (const sheet of ['base', 'blocks', 'paper', 'label', 'screen', 'box']) {
+    for (const sheet of ['base', 'blocks', 'paper', 'label', 'screen', 'box', 'entry']) {
       const colours = readSheet(sheet).match(/#[0-9a-f]{3,8}\b/giu) ?? []
       expect(colours.filter(colour => !known.has(colour))).toEqual([])
       expect(readSheet(sheet)).not.toMatch(/rgba?\(|hsla?\(|opacity|gradient\(|border-radius:\s*[^0\s;]/u)
@@ -51,7 +51,7 @@ describe('contrast', () => {
   })
 
   it('every kind of page gets its styles as one small text', () => {
-    for (const name of ['paper', 'labels', 'office', 'box'] as const) {
+    for (const name of ['paper', 'labels', 'office', 'box', 'entry'] as const) {
       expect(css(name)).toContain('--accent:')
       expect(css(name)).not.toContain('\n\n')
       expect(css(name).length).toBeLessThan(20_000)
