@@ -32,7 +32,10 @@ import { fileYaml } from './file/yaml.ts'
 import { batteryDueSoon } from './power/battery-due-soon.ts'
 import { batteryNoDate } from './power/battery-no-date.ts'
 import { batteryOverdue } from './power/battery-overdue.ts'
+import { cellMismatch } from './power/cell-mismatch.ts'
+import { pulsesShortenLife } from './power/pulses-shorten-life.ts'
 import { seasonNotCovered } from './power/season-not-covered.ts'
+import { solarDoubtful } from './power/solar-doubtful.ts'
 import { privateWordPublic } from './privacy/private-word-public.ts'
 import { backflowOverdue } from './safety/backflow-overdue.ts'
 import { blowOutPressure } from './safety/blow-out-pressure.ts'
@@ -106,7 +109,10 @@ export const CHECKS: readonly Check[] = [
   batteryDueSoon,
   batteryNoDate,
   batteryOverdue,
+  cellMismatch,
+  pulsesShortenLife,
   seasonNotCovered,
+  solarDoubtful,
   privateWordPublic,
   backflowOverdue,
   blowOutPressure,

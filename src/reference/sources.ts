@@ -129,6 +129,11 @@ export const SOURCES = {
     standing: 'published'
   },
   'volume-over-area': { title: 'Volume of water divided by area', standing: 'published' },
+  'fao-56': {
+    title: 'Allen, Pereira, Raes, Smith, FAO Irrigation and Drainage Paper 56, crop evapotranspiration',
+    year: '1998',
+    standing: 'read in a copy'
+  },
   'ansi-z535-6': {
     title: 'ANSI Z535.6, safety information in product manuals',
     part: 'signal words',

@@ -1,6 +1,18 @@
-/** British spellings, with the words they belong to; the first letters tell the rest. */
+/** British spellings, as the start of a word; the letters after it do not matter. */
 const BRITISH = [
-  ...['colour', 'centre', 'metre', 'litre', 'labour', 'licence', 'kerb', 'grey', 'programme', 'neighbour', 'behaviour'],
+  ...[
+    'colour',
+    'centre',
+    'metre',
+    'litre',
+    'labour',
+    'licence',
+    'kerb',
+    'grey',
+    'programme(?!d)',
+    'neighbour',
+    'behaviour'
+  ],
   ...['catalogue', 'cancelled', 'labelled', 'travell', 'fibre', 'organis', 'recognis', 'judgement', 'favour', 'plough'],
   ...['millimetre', 'kilometre', 'practise', 'whilst', 'tyre', 'mould', 'aluminium', 'draught', 'storey']
 ]

@@ -2,6 +2,7 @@ import { isPresent } from '../../base/absent.ts'
 import { daysBetween } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { becauseText, daysText, setText } from './set-text.ts'
 
 export const batteryDueSoon: SiteCheck = {
   card: {
@@ -27,8 +28,8 @@ export const batteryDueSoon: SiteCheck = {
       report({
         subject: controller.id,
         at: at(controller, 'battery', 'fitted'),
-        message: `${controller.id}: the battery is due ${battery.dueOn}, in ${days} day${days === 1 ? '' : 's'} (${battery.because}).`,
-        fix: `Take ${battery.count} × ${battery.kind} on the next route.`,
+        message: `${controller.id}: the battery is due ${battery.dueOn}, ${days === 0 ? 'today' : `in ${daysText(days)}`} (${becauseText(battery)}).`,
+        fix: `Take ${setText(battery)} on the next route.`,
         values: { days_left: days, due_on: battery.dueOn, count: battery.count }
       })
     }

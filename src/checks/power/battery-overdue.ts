@@ -1,6 +1,7 @@
 import { isPresent } from '../../base/absent.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { becauseText, daysText, setText } from './set-text.ts'
 
 export const batteryOverdue: SiteCheck = {
   card: {
@@ -26,8 +27,8 @@ export const batteryOverdue: SiteCheck = {
       report({
         subject: controller.id,
         at: at(controller, 'battery', 'fitted'),
-        message: `${controller.id}: the battery was due ${battery.dueOn}, ${days} day${days === 1 ? '' : 's'} ago (${battery.because}).`,
-        fix: `Fit ${battery.count} × ${battery.kind}, see every valve open and close, and record the visit.`,
+        message: `${controller.id}: the battery was due ${battery.dueOn}, ${daysText(days)} ago (${becauseText(battery)}).`,
+        fix: `Fit ${setText(battery)}, see every valve open and close, and record the visit.`,
         values: { days_overdue: days, due_on: battery.dueOn, count: battery.count }
       })
     }

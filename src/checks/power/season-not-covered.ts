@@ -1,5 +1,7 @@
 import { isPresent } from '../../base/absent.ts'
-import { inSeason } from '../../units/date.ts'
+import type { Season } from '../../model/site.ts'
+import type { BatteryPlan } from '../../plan/plan.ts'
+import { date, daysBetween, inSeason } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 
@@ -33,13 +35,33 @@ controllers:
       // Once the season has begun the start-up visit is past; the battery's own due date then says all there is to say.
       if (start <= on && battery.state === 'due-soon') continue
       const when = start > on ? `at the start-up visit, by ${start}` : 'at the next visit'
+      const [lasts, needed] = [lastsDays(battery), seasonDays(season)]
       report({
         subject: controller.id,
         at: at(controller, 'battery', 'fitted'),
         message: `${controller.id}: the battery is due ${battery.dueOn}, inside the watering season (${season.from} to ${season.to}).`,
-        fix: `Change it ${when}; one set then lasts through the season.`,
+        fix:
+          lasts === undefined || lasts >= needed
+            ? `Change it ${when}; one set then lasts through the season.`
+            : `One set lasts ${lasts} days and the season ${needed}: plan a change inside it, and one ${when}.`,
         values: { due_on: battery.dueOn, season_from: season.from, season_to: season.to }
       })
     }
   }
+}
+
+/** By the pulses or by the interval, whichever is shorter; undefined where neither is known. */
+function lastsDays({ fitted, pulses, intervalDueOn }: BatteryPlan): number | undefined {
+  const interval = fitted && intervalDueOn ? daysBetween(fitted, intervalDueOn) : undefined
+  const known = [pulses?.lifeDays, interval].filter(days => days !== undefined)
+  return known.length === 0 ? undefined : Math.min(...known)
+}
+
+/** First and last day among them, counted in a year without a leap day. */
+function seasonDays({ from, to }: Season): number {
+  const [first, last] = [
+    date(`2025-${from === '02-29' ? '02-28' : from}`),
+    date(`2025-${to === '02-29' ? '02-28' : to}`)
+  ]
+  return daysBetween(first, last) + 1 + (from > to ? 365 : 0)
 }
