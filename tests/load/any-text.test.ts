@@ -118,6 +118,19 @@ describe('whatever a file holds', () => {
     )
   })
 
+  it.each([
+    '__proto__: ',
+    '__proto__: \n__proto__: ',
+    'constructor: 1',
+    'toString: { a: 1 }',
+    'stations: { __proto__: [1] }'
+  ])('keys named like the inner parts of an object are told of: %s', keys => {
+    const file = { file: 'sites/base/site.md', text: `---\ntitle: X\nunits: us\n${keys}\n---\n` }
+    const { faults } = loadSite({ id: 'base', files: [file], shared: [] })
+    expect(faults.length).toBeGreaterThan(0)
+    tellable(faults)
+  })
+
   it('the same text is told of in the same way each time', () => {
     fc.assert(
       fc.property(fc.array(change, { minLength: 1, maxLength: 3 }), changes => {

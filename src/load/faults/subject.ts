@@ -1,19 +1,21 @@
 /** The key that names a record, by the list it stands in: a station goes by its zone, a contact by its role. */
-const NAMED_BY: Readonly<Record<string, readonly string[]>> = {
-  stations: ['zone', 'id'],
-  controllers: ['id'],
-  boxes: ['id'],
-  supplies: ['id'],
-  sensors: ['id'],
-  contacts: ['role'],
-  warranty: ['item']
-}
+const NAMED_BY: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    stations: ['zone', 'id'],
+    controllers: ['id'],
+    boxes: ['id'],
+    supplies: ['id'],
+    sensors: ['id'],
+    contacts: ['role'],
+    warranty: ['item']
+  })
+)
 
 /** The writer's own name for the thing that a path leads into; empty for the site as a whole. */
 export function subjectOf(data: unknown, path: readonly (string | number)[]): string {
   const [list, index] = path
   const item = valueAt(data, [list ?? '', index ?? ''])
-  for (const key of NAMED_BY[String(list)] ?? []) {
+  for (const key of NAMED_BY.get(String(list)) ?? []) {
     const name = valueAt(item, [key])
     if (typeof name === 'string' || typeof name === 'number') return String(name)
   }

@@ -53,37 +53,39 @@ const LIKELY: Readonly<Record<Dimension, readonly (readonly [metric: string, us:
 }
 
 /** Spellings that are no unit here but whose meaning is plain. */
-const SPELLINGS: Readonly<Record<string, string>> = {
-  lpm: 'L/min',
-  'l/m': 'L/min',
-  lph: 'L/h',
-  'l/hr': 'L/h',
-  lps: 'L/s',
-  'gal/hr': 'gal/h',
-  feet: 'ft',
-  foot: 'ft',
-  inch: 'in',
-  inches: 'in',
-  meter: 'm',
-  meters: 'm',
-  metre: 'm',
-  metres: 'm',
-  sqm: 'm²',
-  'm^2': 'm²',
-  sqft: 'ft²',
-  'ft^2': 'ft²',
-  sf: 'ft²',
-  mins: 'min',
-  hrs: 'h',
-  secs: 's',
-  gallons: 'gal',
-  gallon: 'gal',
-  liters: 'L',
-  litres: 'L',
-  r: 'ohm',
-  'amp-hours': 'Ah',
-  pct: '%'
-}
+const SPELLINGS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    lpm: 'L/min',
+    'l/m': 'L/min',
+    lph: 'L/h',
+    'l/hr': 'L/h',
+    lps: 'L/s',
+    'gal/hr': 'gal/h',
+    feet: 'ft',
+    foot: 'ft',
+    inch: 'in',
+    inches: 'in',
+    meter: 'm',
+    meters: 'm',
+    metre: 'm',
+    metres: 'm',
+    sqm: 'm²',
+    'm^2': 'm²',
+    sqft: 'ft²',
+    'ft^2': 'ft²',
+    sf: 'ft²',
+    mins: 'min',
+    hrs: 'h',
+    secs: 's',
+    gallons: 'gal',
+    gallon: 'gal',
+    liters: 'L',
+    litres: 'L',
+    r: 'ohm',
+    'amp-hours': 'Ah',
+    pct: '%'
+  })
+)
 
 /** What to say of a quantity that could not be read. `example` is a whole value of the key at fault, `text` what stands there. */
 export function quantityWrong(problem: QuantityProblem, dimension: Dimension, example: string, text: string): Wrong {
@@ -122,7 +124,7 @@ export function likelyUnits(dimension: Dimension, example: string): string[] {
 }
 
 export function nearestUnit(unit: string, dimension: Dimension): string | undefined {
-  const spelled = SPELLINGS[unit.toLowerCase()]
+  const spelled = SPELLINGS.get(unit.toLowerCase())
   const units = unitsOf(dimension)
   return spelled !== undefined && units.includes(spelled) ? spelled : nearest(unit, units)
 }

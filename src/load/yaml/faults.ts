@@ -29,7 +29,7 @@ function yamlFault(text: string, problem: YamlProblem, place: PlaceOf): Fault {
   const where = marked(kind, place(offset, length))
   const word = /^[^\s:,[\]{}]*/u.exec(text.slice(offset))?.[0] ?? ''
   if (kind === 'duplicate-key') {
-    return fatalFault('file/duplicate-key', '', { ...where, length: Math.max(1, word.length) }, { key: word })
+    return fatalFault('file/duplicate-key', '', place(offset, Math.max(1, word.length)), { key: word })
   }
   const corrected = correctedLine(kind, where.text)
   const details: Details = {
