@@ -9,6 +9,7 @@ import { pulseCharge } from './power/pulse-charge.ts'
 import { qrSizeCard } from './qr/qr-size.ts'
 import { resistanceAt } from './wire/resistance-at.ts'
 import { runSequenceCard } from './schedule/run-sequence.ts'
+import { tagCheckCard } from './tags/tag-check.ts'
 import { trench } from './burial/trench.ts'
 import { voltageDrop } from './wire/voltage-drop.ts'
 import { wateringDaysCard } from './schedule/watering-days.ts'
@@ -29,6 +30,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   qrSizeCard,
   resistanceAt,
   runSequenceCard,
+  tagCheckCard,
   trench,
   voltageDrop,
   wateringDaysCard,
