@@ -37,13 +37,7 @@ export interface Assessment {
 /** Reads, plans and checks a folder of sites. `only` names the sites that are asked for; the others are still read, since tags are the fleet's. */
 export function assessFleet(folder: string, on: IsoDate, only: readonly string[] = []): Assessment {
   const sources = readFleet(folder)
-  const unknown = only.filter(id => !sources.sites.some(site => site.id === id))
-  if (unknown.length > 0) {
-    throw new Refusal(
-      `There is no site ${unknown.join(', ')} in ${sources.folder}.`,
-      `Sites there: ${sources.sites.map(one => one.id).join(', ') || 'none'}`
-    )
-  }
+  refuseUnknownSites(sources, only)
   const loaded = sources.sites.map(one => loadOne(one, sources))
   const register = sources.register ? loadRegister(sources.register) : { tags: [], faults: [] }
   const fleet: Fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: register.tags }
@@ -79,4 +73,15 @@ function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: I
     ...(plan ? { plan } : {}),
     findings: sortFindings([...findings, ...photos])
   }
+}
+
+/** Names of sites that are not there are a slip of the call. */
+export function refuseUnknownSites(sources: FleetSources, only: readonly string[]): void {
+  const there = sources.sites.map(one => one.id)
+  const unknown = only.filter(id => !there.includes(id))
+  if (unknown.length === 0) return
+  throw new Refusal(
+    `There is no site ${unknown.join(', ')} in ${sources.folder}.`,
+    `Sites there: ${there.join(', ') || 'none'}`
+  )
 }

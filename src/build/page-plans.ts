@@ -12,32 +12,41 @@ import type { Words } from '../words/words.ts'
 import type { Assessment } from './assess.ts'
 import { isTag } from '../domain/tags/tag.ts'
 
-/** Every page of a build, as plain objects for the templates. Two boxes with one tag: the first keeps the page. */
-export function planPages(
-  assessment: Assessment,
-  contexts: readonly PageContext[],
-  words: Words,
-  version: string
-): PagePlan[] {
+/** The pages of a build, as plain objects for the templates. */
+export interface PlannedPages {
+  readonly pages: readonly PagePlan[]
+  /** Pages of tags whose site is not built this time: written only where the last output holds no page to carry over. */
+  readonly fallbacks: readonly PagePlan[]
+}
+
+export interface PagesWish {
+  readonly assessment: Assessment
+  /** Every site that could be understood: the fleet page tells of all. */
+  readonly contexts: readonly PageContext[]
+  /** Sites whose own pages are made. */
+  readonly asked: ReadonlySet<string>
+  readonly words: Words
+  readonly version: string
+}
+
+/** Two boxes with one tag: the first keeps the page. A tag that was issued always answers, whatever became of its box. */
+export function planPages(wish: PagesWish): PlannedPages {
+  const { assessment, contexts, asked, words } = wish
   const taken = new Set<string>()
-  const boxes = contexts.flatMap(context => boxPages(context, taken))
-  return [
-    ...boxes,
-    ...gonePages(assessment, taken, words),
-    {
-      path: 'public/index.html',
-      template: 'tag-entry',
-      data: tagEntry([...taken].sort(), words),
-      from: 'the register of tags'
-    },
-    ...contexts.flatMap(context => sitePages(context)),
-    {
-      path: 'office/index.html',
-      template: 'fleet',
-      data: fleetPage(assessment, contexts, words, version),
-      from: assessment.sources.folder
-    }
-  ]
+  const built = contexts.filter(context => asked.has(context.site.id))
+  const boxes = built.flatMap(context => boxPages(context, taken))
+  const { pages: gone, fallbacks } = gonePages(assessment, built, taken, words)
+  const from = assessment.sources.folder
+  return {
+    fallbacks,
+    pages: [
+      ...boxes,
+      ...gone,
+      { path: 'public/index.html', template: 'tag-entry', data: tagEntry([...taken].sort(), words), from },
+      ...built.flatMap(sitePages),
+      { path: 'office/index.html', template: 'fleet', data: fleetPage(wish), from }
+    ]
+  }
 }
 
 function boxPages(context: PageContext, taken: Set<string>): PagePlan[] {
@@ -56,23 +65,30 @@ function boxPages(context: PageContext, taken: Set<string>): PagePlan[] {
   })
 }
 
-/** A tag that was issued always answers, whatever became of its box or of its site's file. */
-function gonePages({ fleet, sources, sites }: Assessment, taken: Set<string>, words: Words): PagePlan[] {
-  const kept = new Set(sites.filter(one => !one.site).map(one => one.id))
+function gonePages(
+  { fleet, sources }: Assessment,
+  built: readonly PageContext[],
+  taken: Set<string>,
+  words: Words
+): PlannedPages {
+  const pages: PagePlan[] = []
+  const fallbacks: PagePlan[] = []
   const title = (entry: RegisteredTag) => fleet.sites.find(site => site.id === entry.site)?.title ?? entry.site
-  return fleet.register.flatMap(entry => {
-    // The last good page of a site that could not be read is carried over instead.
-    if (taken.has(entry.tag) || !isTag(entry.tag) || (entry.state === 'live' && kept.has(entry.site))) return []
+  for (const entry of fleet.register) {
+    if (taken.has(entry.tag) || !isTag(entry.tag)) continue
     taken.add(entry.tag)
-    return [
-      {
-        path: `public/B/${entry.tag}/index.html`,
-        template: 'gone',
-        data: makeGonePage(entry, title(entry), words),
-        from: `${sources.folder}/tags.csv`
-      }
-    ]
-  })
+    const data = makeGonePage(entry, title(entry), words)
+    const page = {
+      path: `public/B/${entry.tag}/index.html`,
+      template: 'gone',
+      data,
+      from: `${sources.folder}/tags.csv`
+    }
+    const elsewhere = entry.state === 'live' && !built.some(context => context.site.id === entry.site)
+    if (elsewhere) fallbacks.push(page)
+    else pages.push(page)
+  }
+  return { pages, fallbacks }
 }
 
 function tagEntry(tags: readonly string[], words: Words): TagEntryPage {
@@ -94,7 +110,7 @@ function sitePages(context: PageContext): PagePlan[] {
   ]
 }
 
-function fleetPage(assessment: Assessment, built: readonly PageContext[], words: Words, version: string): object {
+function fleetPage({ assessment, contexts, words, version }: PagesWish): object {
   const left = assessment.sites.filter(one => !one.site).map(({ id, findings }) => ({ id, findings }))
-  return makeFleetPage({ built, left, on: assessment.on, words, version })
+  return makeFleetPage({ built: contexts, left, on: assessment.on, words, version })
 }

@@ -6,7 +6,7 @@ import { Refusal } from '../base/refusal.ts'
 import { renderPages } from '../render/eleventy.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
 import { EN_US } from '../words/words.ts'
-import { assessFleet } from './assess.ts'
+import { assessFleet, refuseUnknownSites } from './assess.ts'
 import type { AssessedSite, Assessment } from './assess.ts'
 import { dataOutputs } from './data-outputs.ts'
 import { withStage } from './output-stage.ts'
@@ -37,25 +37,38 @@ export interface BuildResult {
   readonly prints?: PrintReport
 }
 
-/** Reads, plans, checks, renders and writes; prints too where asked. The old output stays until the new one is whole. */
+/**
+ * Reads, plans, checks, renders and writes; prints too where asked. All sites are read, so that the fleet page and the tags are whole; the
+ * pages of sites that were not asked for are carried over. The old output stays until the new one is whole.
+ */
 export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
-  const assessment = assessFleet(wish.sites, wish.on, wish.only ?? [])
+  const assessment = assessFleet(wish.sites, wish.on)
+  const asked = askedOf(assessment, wish.only ?? [])
   const address = publicAddressOf(assessment)
   const contexts = assessment.sites.flatMap(one => contextOf(one, address, printsOf(one.id, wish)))
-  const plans = planPages(assessment, contexts, EN_US, toolVersion())
-  const pages = await renderPages(plans)
+  const built = contexts.filter(one => asked.has(one.site.id))
+  const planned = planPages({ assessment, contexts, asked, words: EN_US, version: toolVersion() })
+  const pages = await renderPages([...planned.pages, ...planned.fallbacks])
   refuseLeaks(pages, assessment)
-  const leftOut = assessment.sites.filter(one => !one.site).map(one => one.id)
+  const fallbacks = new Set(planned.fallbacks.map(one => one.path))
   const { result: prints, report } = await withStage(wish.out, async stage => {
-    for (const { path, html } of pages) stage.write({ path, content: html })
+    for (const { path, html } of pages) if (!fallbacks.has(path)) stage.write({ path, content: html })
     for (const { site, sources } of assessment.sites)
-      if (site) for (const file of photoOutputs(withPhotosThere(site, sources), sources)) stage.write(file)
+      if (site && asked.has(site.id))
+        for (const file of photoOutputs(withPhotosThere(site, sources), sources)) stage.write(file)
     for (const file of dataOutputs(assessment, contexts)) stage.write(file)
-    stage.keep(keptPatterns(assessment, wish))
-    if (!wish.print) return undefined
-    return printAll(stage, contexts, wish, address)
+    stage.keep(keptPatterns(assessment, built, wish))
+    for (const { path, html } of pages)
+      if (fallbacks.has(path) && !existsSync(join(stage.folder, path))) stage.write({ path, content: html })
+    return wish.print ? printAll(stage, built, wish, address) : undefined
   })
-  return { assessment, built: contexts.map(one => one.site.id), leftOut, report, ...(prints ? { prints } : {}) }
+  const leftOut = assessment.sites.filter(one => asked.has(one.id) && !one.site).map(one => one.id)
+  return { assessment, built: built.map(one => one.site.id), leftOut, report, ...(prints ? { prints } : {}) }
+}
+
+function askedOf({ sources, sites }: Assessment, only: readonly string[]): ReadonlySet<string> {
+  refuseUnknownSites(sources, only)
+  return new Set(only.length > 0 ? only : sites.map(one => one.id))
 }
 
 /** What a page is made from; nothing for a site that could not be understood. */
@@ -121,16 +134,17 @@ async function stageRestricted(stage: Stage, contexts: readonly PageContext[]): 
 
 /**
  * Last good outputs of sites that were left out, and of those not asked for. Prints of sites that were only built stay too: the
- * page beside them says of which day each is.
+ * foot of each page says of which day they are.
  */
-function keptPatterns({ sources, sites, fleet }: Assessment, wish: BuildWish): string[] {
-  const whole = sources.sites.map(one => one.id).filter(id => !sites.some(one => one.id === id && one.site))
+function keptPatterns({ sources, fleet }: Assessment, built: readonly PageContext[], { print }: BuildWish): string[] {
+  const ids = sources.sites.map(one => one.id)
+  const carried = ids.filter(id => !built.some(one => one.site.id === id))
   return [
-    ...whole.flatMap(id => [`office/${id}/*`, `print/${id}-*`]),
-    ...fleet.register.filter(entry => whole.includes(entry.site)).map(entry => `public/B/${entry.tag}/*`),
-    ...sources.sites.flatMap(({ id }) => [
-      ...(wish.print?.binders ? [] : [`print/${id}-binder.pdf`]),
-      ...(wish.print?.labels ? [] : [`print/${id}-labels.pdf`])
+    ...carried.flatMap(id => [`office/${id}/*`, `print/${id}-*`]),
+    ...fleet.register.filter(entry => carried.includes(entry.site)).map(entry => `public/B/${entry.tag}/*`),
+    ...ids.flatMap(id => [
+      ...(print?.binders ? [] : [`print/${id}-binder.pdf`]),
+      ...(print?.labels ? [] : [`print/${id}-labels.pdf`])
     ])
   ]
 }

@@ -83,6 +83,20 @@ describe('underlid build', () => {
     expect(existsSync(join(folder, 'dist/office/harbour-steps/binder.html'))).toBe(true)
   })
 
+  it('builds one site alone and carries the pages of the others over, the fleet page whole', () => {
+    underlid(['build', '--on', ON], folder)
+    const before = hashes(join(folder, 'dist'))
+    const { code, out } = underlid(['build', 'harbour-steps', '--on', ON], folder)
+    expect(code).toBe(0)
+    expect(out).toContain('1 site built')
+    expect(hashes(join(folder, 'dist'))).toEqual(before)
+  })
+
+  it('a tag answers even where its site was never built here', () => {
+    underlid(['build', 'harbour-steps', '--on', ON, '--out', 'dist-one'], folder)
+    expect(readFileSync(join(folder, 'dist-one/public/B/7KQ3F9X/index.html'), 'utf8')).toContain('quote the tag')
+  })
+
   it('refuses to write anything where a private word would stand on a public page', () => {
     const file = join(folder, 'sites/kestrel-cross/site.md')
     const good = readFileSync(file, 'utf8')
