@@ -3,7 +3,8 @@ import type { Site, Station } from '../../model/site.ts'
 import { isPlausible, plausibleRate } from '../../reference/plausible.ts'
 import { quantity } from '../../units/quantity.ts'
 import type { Quantity } from '../../units/quantity.ts'
-import { show, showStated } from '../../units/show.ts'
+import { roundedText, show, showStated } from '../../units/show.ts'
+import type { UnitSystem } from '../../units/show.ts'
 import type { Report, SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 import { unlikelyAmounts } from './unlikely-amounts.ts'
@@ -39,19 +40,25 @@ function judgeRate(site: Site, station: Station, report: Report): void {
   const rate = applicationRate(flow.si, area.si)
   if (isPlausible(rate, range)) return
   const mmPerH = (rateMPerS: number) => rateMPerS * 3_600_000
-  const words = (rateMPerS: number) => show(rateMPerS, 'rate', site.units)
+  const words = (rateMPerS: number) => rateText(rateMPerS, site.units)
   const slip = areaSlip(area, flow.si, range) ?? flowSlip(flow, area.si, range)
   report({
     subject: station.zone,
     at: at(station, 'area'),
     message:
       `${station.zone}: ${showStated(flow)} on ${showStated(area)} is ${words(rate)}; ` +
-      `${range.what} give ${words(range.least)} to ${words(range.most)}.`,
+      `${range.what} give between ${words(range.least)} and ${words(range.most)}.`,
     fix: slip
       ? `If the figure was in ${slip.unit}, write "${slip.key}: ${slip.value} ${slip.unit}", which gives ${words(slip.rate)}.`
       : 'Measure the area and the flow again.',
     values: { rate_mm_per_h: mmPerH(rate), ...(slip ? { rate_if_slipped_mm_per_h: mmPerH(slip.rate) } : {}) }
   })
+}
+
+/** A slip often makes a rate small, so that one place would hide it: 0.97 mm/h, not 1. */
+function rateText(rateMPerS: number, units: UnitSystem): string {
+  const mmPerH = rateMPerS * 3_600_000
+  return units === 'metric' && mmPerH < 2 ? `${roundedText(mmPerH, 2)}\u00a0mm/h` : show(rateMPerS, 'rate', units)
 }
 
 /** The flow of the devices, or of the valve where theirs is not written. One valve only: parallel valves share the area. */
