@@ -1,4 +1,6 @@
 import type { Check } from './check.ts'
+import { ingressRating } from './box/ingress-rating.ts'
+import { loadRating } from './box/load-rating.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
@@ -76,6 +78,8 @@ import { spliceWithoutBox } from './wire/splice-without-box.ts'
 
 /** Every check, sorted by code. A test sees to the order, to the header of each, and to the page of cases beside it. */
 export const CHECKS: readonly Check[] = [
+  ingressRating,
+  loadRating,
   noPhoto,
   noTies,
   photoNotThere,

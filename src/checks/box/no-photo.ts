@@ -1,5 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { boxesInUse } from './in-use.ts'
 
 export const noPhoto: SiteCheck = {
   card: {
@@ -11,13 +12,13 @@ export const noPhoto: SiteCheck = {
     fix: 'Take one with the lid open at the next visit.',
     worked: {
       example: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"], photos: [vb1-open.jpg] }`
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"], photos: [vb1-open.jpg] }`
     }
   },
   run: ({ site }, report) => {
-    const without = site.boxes.filter(box => box.photos.length === 0)
+    const without = boxesInUse(site).filter(box => box.photos.length === 0)
     const [first] = without
     if (!first) return
     const names = without.map(box => box.id).join(', ')
@@ -28,7 +29,7 @@ export const noPhoto: SiteCheck = {
         without.length === 1
           ? `${first.id} has no photograph.`
           : `${without.length} boxes have no photograph: ${names}.`,
-      fix: 'At the next visit take one of each with the lid open and the tag readable, and list it under "photos:".',
+      fix: `At the next visit take one${without.length === 1 ? '' : ' of each'} with the lid open and the tag readable, and list it under "photos:".`,
       values: { boxes: without.length }
     })
   }

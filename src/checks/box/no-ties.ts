@@ -1,5 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { boxesInUse } from './in-use.ts'
 
 /** Two permanent points fix a place on the ground; one leaves a circle. */
 const LEAST_TIES = 2
@@ -14,15 +15,15 @@ export const noTies: SiteCheck = {
     fix: 'Measure from two permanent points, such as a pole and a curb.',
     worked: {
       example: `boxes:
-  - { id: VB1, tag: 7KQ3F9X, where: centre, ties: ["4.2 m from lamp post 7"] }
+  - { id: VB1, tag: 7KQ3F9X, where: center, ties: ["4.2 m from lamp post 7"] }
   - { id: VB2, where: south, ties: ["4.2 m from lamp post 7", "6 m from curb"] }`,
       instead: `boxes:
-  - { id: VB1, tag: 7KQ3F9X, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }
+  - { id: VB1, tag: 7KQ3F9X, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }
   - { id: VB2, where: south, ties: ["4.2 m from lamp post 7", "6 m from curb"] }`
     }
   },
   run: ({ site }, report) => {
-    for (const box of site.boxes) {
+    for (const box of boxesInUse(site)) {
       if (box.ties.length >= LEAST_TIES) continue
       report({
         subject: box.id,

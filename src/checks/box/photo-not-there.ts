@@ -10,9 +10,9 @@ export const photoNotThere: FileCheck = {
     fix: 'Put the picture in the photos folder, or correct its name.',
     worked: {
       example: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"], photos: [not-there.jpg] }`,
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"], photos: [not-there.jpg] }`,
       instead: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }
   },
   word: ({ subject, details }) => ({
