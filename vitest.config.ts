@@ -1,15 +1,28 @@
 import { defineConfig } from 'vitest/config'
 
+/** Rooms whose tests touch nothing but their arguments: they share a process, so that the sources are read once. */
+const PURE = 'base,units,diagnostics,reference,domain,model,words,load,plan,checks,binder,published,export,report'
+const pure = `tests/{${PURE}}/**/*.test.ts`
+
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    pool: 'forks',
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
-    // Eleventy and the command load TypeScript on their own, outside of vitest.
-    execArgv: ['--import', 'tsx'],
     allowOnly: false,
-    passWithNoTests: false
+    passWithNoTests: false,
+    projects: [
+      { extends: true, test: { name: 'pure', include: [pure], isolate: false } },
+      {
+        extends: true,
+        test: {
+          name: 'machine',
+          include: ['tests/**/*.test.ts'],
+          exclude: [pure],
+          // Eleventy and the command load TypeScript on their own, outside of vitest.
+          execArgv: ['--import', 'tsx']
+        }
+      }
+    ]
   }
 })
