@@ -18,7 +18,7 @@ export interface Value {
   readonly state?: State
 }
 
-/** The shape beside the word: a filled square, a half-filled one, an outline, a cross. */
+/** The shape beside the word: a filled square, a half-filled one, a crossed-out one, an empty one. */
 export type State = 'good' | 'soon' | 'bad' | 'unknown'
 
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { pageWords } from '../../src/words/en-US/pages.ts'
 import { TEMPLATES } from '../../src/render/template-environment.ts'
 
 /* Words stand in src/words, so that another language is another object and no template has to be touched. */
@@ -38,5 +39,27 @@ describe('templates', () => {
     const contents = [...read(file).matchAll(/content:\s*([^;]+);/gu)].map(([, value]) => value ?? '')
     const quoted = contents.flatMap(value => value.match(/'[^']*'|"[^"]*"/gu) ?? [])
     expect(quoted.filter(value => /\p{L}/u.test(value))).toEqual([])
+  })
+})
+
+describe('the words of the templates', () => {
+  it('are each used: a word that no page prints is a leftover', () => {
+    const code = ['../../src/page', '../../src/render'].flatMap(folder => {
+      const path = join(import.meta.dirname, folder)
+      return (readdirSync(path, { recursive: true }) as string[])
+        .filter(file => file.endsWith('.ts'))
+        .map(file => readFileSync(join(path, file), 'utf8'))
+    })
+    const text = [...templates.map(read), ...code].join('\n')
+    const { standings: _, ...groups } = pageWords
+    const unused = Object.entries(groups).flatMap(([group, words]) =>
+      Object.keys(words)
+        .filter(
+          key =>
+            ![`words.${group}.${key}`, `words.${key}(`, `words['${key}']`, `'${key}'`].some(use => text.includes(use))
+        )
+        .map(key => `${group}.${key}`)
+    )
+    expect(unused).toEqual([])
   })
 })

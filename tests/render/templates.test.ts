@@ -86,9 +86,17 @@ describe('the box page', () => {
       expect(bare).toContain(words)
   })
 
-  it('weighs less than 60 KB without its photographs', () => {
+  it('weighs less than 60 KB without its photographs, a box of six stations and sixteen cautions too', () => {
     const photos = /data:image\/svg\+xml,[^"]*/gu
-    for (const view of [BOX_METRIC, BOX_US]) {
+    const [station] = BOX_METRIC.wiredHere
+    const four = [1, 2, 3, 4].flatMap(() => BOX_METRIC.cautions)
+    const heavy = {
+      ...BOX_METRIC,
+      wiredHere: [1, 2, 3, 4, 5, 6].map(number => ({ ...station, station: `K1/${number}` })),
+      // As long as the longest of a real site: 12 KB of words.
+      cautions: four.map(block => ({ ...block, deference: block.deference.padEnd(450, ' and so on') }))
+    }
+    for (const view of [BOX_METRIC, BOX_US, heavy]) {
       const bytes = Buffer.byteLength(renderPage('pages/box-page.njk', view).replace(photos, ''))
       expect(bytes).toBeLessThan(60_000)
     }

@@ -15,8 +15,7 @@ export const pageWords = {
   },
   key: {
     title: 'How a value came to be known',
-    lead: 'The mark stands after the value. In the head of a column or after the first name of a row it holds for all of it.',
-    plain: 'no mark'
+    lead: 'The mark stands after the value. In the head of a column or after the first name of a row it holds for all of it.'
   },
   standings: {
     stated: { mark: '', sample: '38 L/min', means: 'as written for this site' },
@@ -38,15 +37,10 @@ export const pageWords = {
     sources: 'Sources',
     place: 'Where',
     limits: 'Limits',
-    splices: (count: number) => (count === 1 ? '1 splice' : `${count} splices`),
-    controller: 'controller',
-    coil: 'coil',
-    scan: 'Scan or type',
-    blankRow: 'to be filled in'
+    splices: (count: number) => (count === 1 ? '1 splice' : `${count} splices`)
   },
   label: {
     shutOff: 'Stop the water',
-    stations: 'Stations',
     battery: 'Battery',
     coil: 'Coils',
     box: 'Box'
@@ -55,7 +49,7 @@ export const pageWords = {
     tag: 'Tag',
     where: 'Where',
     rightBox: 'Right box?',
-    openPhoto: 'Open the photo',
+    jump: 'On this page',
     stopTheWater: 'Stop the water',
     hazards: 'What can hurt you or the kit',
     wiredHere: 'Wired here',
@@ -66,7 +60,6 @@ export const pageWords = {
     valveBox: 'Valve in box',
     normalFlow: 'Normal flow',
     readings: 'Coil and meter readings',
-    coil: 'Coil',
     atController: 'At the controller',
     atValve: 'At the valve',
     baseline: 'On record',
