@@ -11,9 +11,9 @@ export const warrantyStart: SiteCheck = {
     fix: 'Write the day of acceptance from which the warranty counts.',
     worked: {
       example: `warranty:
-  - { item: whole system, terms: parts and labour for 12 months }`,
+  - { item: whole system, terms: parts and labor for 12 months }`,
       instead: `warranty:
-  - { item: whole system, start: 2025-04-30, end: 2026-04-30, terms: parts and labour for 12 months }`
+  - { item: whole system, start: 2025-04-30, end: 2026-04-30, terms: parts and labor for 12 months }`
     }
   },
   run: ({ site }, report) => {

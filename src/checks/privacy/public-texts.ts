@@ -20,16 +20,23 @@ export function publicTexts(site: Site): readonly { readonly text: string; reado
       ),
     ...site.boxes.flatMap(box => [
       { text: box.where, at: at(box, 'where') },
+      { text: box.status, at: at(box, 'status') },
       ...box.ties.map((text, index) => ({ text, at: at(box, 'ties', index) })),
       ...box.hazards.map((text, index) => ({ text, at: at(box, 'hazards', index) })),
       ...box.photos.map(photo => ({ text: photo.caption, at: at(photo, 'caption') }))
     ]),
     ...site.stations.flatMap(station => [
+      { text: station.zone, at: at(station, 'zone') },
       { text: station.waters, at: at(station, 'waters') },
+      { text: station.outOfService, at: at(station, 'out-of-service') },
       ...station.wire.map(segment => ({ text: segment.colour, at: at(segment, 'colour') })),
       ...station.valves.map(valve => ({ text: valve.byHand, at: at(valve, 'by-hand') }))
     ]),
-    ...site.controllers.map(one => ({ text: one.where, at: at(one, 'where') })),
+    ...site.controllers.flatMap(one => [
+      { text: one.where, at: at(one, 'where') },
+      { text: one.outOfService, at: at(one, 'out-of-service') },
+      ...one.programs.map(program => ({ text: program.name, at: at(program, 'name') }))
+    ]),
     ...site.visits.flatMap(visit =>
       (['found', 'done', 'open'] as const).flatMap(key =>
         visit[key].map((text, index) => ({ text, at: at(visit, key, index) }))

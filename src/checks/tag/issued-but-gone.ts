@@ -11,7 +11,7 @@ export const tagIssuedButGone: SiteCheck = {
     fix: 'Put the tag back in the site file, or mark it moved, retired or replaced.',
     worked: {
       example: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `title: Base site`
     }
   },

@@ -13,9 +13,9 @@ export const tagMalformed: SiteCheck = {
     fix: 'Copy the tag from the label or from the register again; never make one up.',
     worked: {
       example: `boxes:
-  - { id: VB1, tag: 7KQ3F90, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+  - { id: VB1, tag: 7KQ3F90, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }
   },
   run: ({ site }, report) => {

@@ -11,9 +11,9 @@ export const tagMissing: SiteCheck = {
     fix: 'Run "underlid tag SITE"; it draws the tag and enters it in the register.',
     worked: {
       example: `boxes:
-  - { id: VB1, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+  - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `boxes:
-  - { id: VB1, tag: 7KQ3F9X, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
+  - { id: VB1, tag: 7KQ3F9X, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }
   },
   run: ({ site }, report) => {

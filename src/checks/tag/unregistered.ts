@@ -1,3 +1,4 @@
+import type { RegisteredTag } from '../../model/fleet.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 
@@ -11,25 +12,37 @@ export const tagUnregistered: SiteCheck = {
     fix: 'Run "underlid tag SITE"; it enters the tags that are missing.',
     worked: {
       example: `boxes:
-  - { id: VB9, tag: 7KQ3F9X, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
+  - { id: VB9, tag: 7KQ3F9X, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`,
       instead: `boxes:
-  - { id: VB9, where: centre, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
+  - { id: VB9, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }
   },
   run: ({ site, fleet }, report) => {
     for (const box of site.boxes) {
-      if (box.tag === undefined) continue
-      const entry = fleet.register.find(one => one.tag === box.tag)
-      if (entry && entry.site === site.id && entry.box === box.id) continue
-      const elsewhere = entry ? ` It is registered for ${entry.box} of ${entry.site}.` : ''
+      const { tag } = box
+      const entry = fleet.register.find(one => one.tag === tag)
+      if (tag === undefined) continue
+      const own = entry?.site === site.id && entry.box === box.id
+      if (entry && own && entry.state === 'live') continue
       report({
         subject: box.id,
         at: at(box, 'tag'),
-        message: `${box.id}: the tag ${box.tag} is not in the register for this box.${elsewhere}`,
-        fix: entry
-          ? 'See which of the two boxes carries the label, and correct the other.'
-          : `Run: npx underlid tag ${site.id}`
+        message: entry && own ? goneText(box.id, entry) : otherText(box.id, tag, entry),
+        fix: !entry
+          ? `Run: npx underlid tag ${site.id}`
+          : own
+            ? 'See which tag is on the label. A tag that was given up is not used again: take it out here, or correct the register.'
+            : 'See which of the two boxes carries the label, and correct the other.',
+        values: { tag, ...(entry ? { state: entry.state } : {}) }
       })
     }
   }
+}
+
+const goneText = (box: string, { tag, state, now }: RegisteredTag): string =>
+  `${box}: the register says that the tag ${tag} is ${state}${now === undefined ? '' : ` (now ${now})`}.`
+
+function otherText(box: string, tag: string, entry: RegisteredTag | undefined): string {
+  const elsewhere = entry ? ` It is registered for ${entry.box} of ${entry.site}.` : ''
+  return `${box}: the tag ${tag} is not in the register for this box.${elsewhere}`
 }
