@@ -1,10 +1,10 @@
 /* Renders the invented pages to a folder, prints them and takes pictures, to be looked at: npx tsx tests/look/preview.ts FOLDER [name…] */
 import { execFileSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
+import { mkdirSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import puppeteer from 'puppeteer'
 import type { Browser } from 'puppeteer'
+import { isNoBrowser, openBrowser } from '../../src/render/browser.ts'
 import { printPdf } from '../../src/render/pdf.ts'
 import { date } from '../../src/units/date.ts'
 import { PAGES, renderPage } from './render-all.ts'
@@ -13,11 +13,9 @@ const [folder = join(tmpdir(), 'look'), ...wanted] = process.argv.slice(2)
 const out = resolve(folder)
 mkdirSync(out, { recursive: true })
 
-const browser = await puppeteer.launch({
-  executablePath: process.env['PUPPETEER_EXECUTABLE_PATH'] ?? '/usr/bin/chromium',
-  userDataDir: mkdtempSync(join(tmpdir(), 'look-')),
-  args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking']
-})
+const opened = await openBrowser()
+if (isNoBrowser(opened)) throw new Error(opened.told.join('\n'))
+const { browser } = opened
 try {
   for (const page of PAGES) {
     if (wanted.length > 0 && !wanted.includes(page.name)) continue
