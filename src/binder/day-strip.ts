@@ -4,7 +4,7 @@ import { sequenceProgram } from '../domain/schedule/sequence.ts'
 import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
 import { DAY_MINUTES, showClock } from '../units/clock.ts'
 import type { Window } from '../units/clock.ts'
-import type { Controller } from '../model/site.ts'
+import type { Controller, Station } from '../model/site.ts'
 
 const NOON = 720
 const HOURS_APART = 3
@@ -12,7 +12,25 @@ const HOURS_APART = 3
 type Strip = Extract<FigureSpec, { figure: 'day-strip' }>
 
 /** One watering day from noon to noon, so that a night's watering is in one piece. Undefined where no program is written. */
-export function dayStrip(controller: Controller, { site, words }: PageContext): Block | undefined {
+export function dayStrip(controllers: readonly Controller[], { site, words }: PageContext): Block | undefined {
+  const lanes = controllers.flatMap(controller => lanesOf(controller, site.stations, controllers.length > 1))
+  if (lanes.length === 0) return undefined
+  const w = words.binder.controllers
+  const [first] = controllers
+  const one = controllers.length === 1 && first ? first.id : undefined
+  const figure: Strip = {
+    figure: 'day-strip',
+    title: one === undefined ? w.allStripTitle : w.stripTitle(one),
+    fromMinute: NOON,
+    toMinute: NOON + DAY_MINUTES,
+    hours: hourMarks(site.units),
+    windows: site.wateringRules.flatMap(rule => rule.windows.flatMap(window => windowBands(window, w.window))),
+    lanes
+  }
+  return { kind: 'figure', figure, caption: one === undefined ? w.allStrip : w.strip(one) }
+}
+
+function lanesOf(controller: Controller, stations: readonly Station[], several: boolean): Strip['lanes'] {
   const bars = controller.programs.flatMap(program => {
     const sequence = sequenceProgram(program.stations, {
       percent: 1,
@@ -28,28 +46,16 @@ export function dayStrip(controller: Controller, { site, words }: PageContext): 
       }))
     )
   })
-  if (bars.length === 0) return undefined
-  const w = words.binder.controllers
   const numbers = [...new Set(bars.map(bar => bar.station))].sort((a, b) => a - b)
-  const figure: Strip = {
-    figure: 'day-strip',
-    title: w.stripTitle(controller.id),
-    fromMinute: NOON,
-    toMinute: NOON + DAY_MINUTES,
-    hours: hourMarks(site.units),
-    windows: site.wateringRules.flatMap(rule => rule.windows.flatMap(window => windowBands(window, w.window))),
-    lanes: numbers.map(number => ({
-      label: laneLabel(
-        controller,
-        number,
-        site.stations.find(one => one.controller === controller.id && one.number === number)?.zone
-      ),
+  return numbers.map(number => {
+    const zone = stations.find(one => one.controller === controller.id && one.number === number)?.zone
+    return {
+      label: laneLabel(controller, number, zone, several),
       bars: bars
         .filter(bar => bar.station === number)
         .map(bar => ({ from: bar.from, to: bar.from + bar.length, label: bar.program }))
-    }))
-  }
-  return { kind: 'figure', figure, caption: w.strip(controller.id) }
+    }
+  })
 }
 
 /** A minute of the clock on a scale that runs from noon (720) to noon (2160). */
@@ -77,7 +83,9 @@ function hourMarks(units: 'us' | 'metric'): { minute: number; label: string }[] 
   return marks
 }
 
-function laneLabel(controller: Controller, number: number, zone: string | undefined): string {
+function laneLabel(controller: Controller, number: number, zone: string | undefined, several: boolean): string {
   const station = `${controller.id}/${number}`
-  return zone === undefined || zone === station ? station : `${number} · ${zone}`
+  if (zone === undefined || zone === station) return station
+  if (zone === controller.id) return station
+  return several ? `${station} · ${zone}` : `${number} · ${zone}`
 }

@@ -94,7 +94,13 @@ function today(controller: Controller, { site, plan, words }: PageContext): Cont
   return {
     controller: controller.id,
     asOf: w.asOf(plan.on),
-    lines: controller.programs.length === 0 ? [w.noProgram] : lines.length > 0 ? lines : [w.noRunToday],
+    lines: controller.outOfService
+      ? [w.away(controller.id, controller.outOfService)]
+      : controller.programs.length === 0
+        ? [w.noProgram]
+        : lines.length > 0
+          ? lines
+          : [w.noRunToday],
     months: w.months.map((label, index) => {
       const rows = schedule?.months ?? []
       const minutes = sum(rows.map(row => (row.days[index] ? (row.minutesPerDay[index] ?? 0) : 0)))
@@ -106,11 +112,12 @@ function today(controller: Controller, { site, plan, words }: PageContext): Cont
       }
     }),
     rules: [
-      ...settings,
+      ...(controller.outOfService ? [w.away(controller.id, controller.outOfService)] : settings),
       ...(site.season ? [w.offSeason(site.season.from, site.season.to)] : []),
       ...site.wateringRules.flatMap(rule =>
         rule.windows.map(window => w.windowRule(showWindow(window, site.units), rule.authority ?? ''))
       ),
+      ...(site.workRules.note ? [site.workRules.note] : []),
       ...(site.workRules.laneClosure ? [w.laneRule(showWindow(site.workRules.laneClosure, site.units))] : [])
     ]
   }
@@ -123,10 +130,23 @@ function known(box: Box, { site, plan, findings, words }: PageContext): BoxPage[
     visit => visit.on
   ).at(-1)
   const here = new Set([box.id, ...stationsAt(site, box).flatMap(one => [one.zone, one.id, one.controller])])
+  const away = [
+    ...(box.status ? [w.away(box.id, box.status)] : []),
+    ...site.controllers.flatMap(one =>
+      here.has(one.id) && one.outOfService ? [w.away(one.id, one.outOfService)] : []
+    ),
+    ...stationsAt(site, box).flatMap(one => (one.outOfService ? [w.away(one.zone, one.outOfService)] : []))
+  ]
+  const twins = site.boxes.filter(one => one.id !== box.id && one.tag === box.tag).map(one => one.id)
   const open = findings.filter(one => one.severity !== 'note' && here.has(one.subject)).map(one => one.message)
   return {
     lastVisit: last ? w.lastVisit(last.on, last.by ?? '') : w.noVisit,
-    items: [...(last?.open ?? []).map(text => w.openFault(text)), ...open],
+    items: [
+      ...away,
+      ...(twins.length > 0 ? [w.twins(twins)] : []),
+      ...(last?.open ?? []).map(text => w.openFault(text)),
+      ...open
+    ],
     readings: last
       ? [
           ...last.batteries.map(one =>

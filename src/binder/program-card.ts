@@ -1,5 +1,6 @@
 import type { Block } from './blocks.ts'
 import type { PageContext } from './context.ts'
+import { rangeOf } from './range.ts'
 import { daysText } from './days.ts'
 import { sequenceEndS, sequenceProgram } from '../domain/schedule/sequence.ts'
 import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
@@ -11,12 +12,21 @@ import type { Controller, Program } from '../model/site.ts'
 
 type ProgramCard = Extract<Block, { kind: 'program-card' }>
 
-/** The settings of each program in the order in which a person keys them in. */
-export function programCards(controller: Controller, context: PageContext): ProgramCard[] {
-  return controller.programs.map(program => card(controller, program, context))
+/** The settings of each program in the order in which a person keys them in. `ids` are the controllers it stands for. */
+export function programCards(
+  controller: Controller,
+  context: PageContext,
+  ids: readonly string[] = [controller.id]
+): ProgramCard[] {
+  return controller.programs.map(program => card(controller, program, context, ids))
 }
 
-function card(controller: Controller, program: Program, { site, words }: PageContext): ProgramCard {
+function card(
+  controller: Controller,
+  program: Program,
+  { site, words }: PageContext,
+  ids: readonly string[]
+): ProgramCard {
   const w = words.binder.controllers
   const lines = [
     { label: w.days, value: daysText(program.days) },
@@ -33,13 +43,13 @@ function card(controller: Controller, program: Program, { site, words }: PageCon
   lines.push({ label: w.ends, value: ends.join(', ') })
   return {
     kind: 'program-card',
-    title: w.programTitle(controller.id, program.id, program.name ?? ''),
+    title: w.programTitle(rangeOf(ids), program.id, program.name ?? ''),
     lines,
     stations: program.stations.map(entry => {
       const station = site.stations.find(one => one.controller === controller.id && one.number === entry.number)
       return {
         station: String(entry.number),
-        waters: station ? [station.zone, station.waters].filter(Boolean).join(' · ') : '–',
+        waters: ids.length > 1 ? '–' : station ? [station.zone, station.waters].filter(Boolean).join(' · ') : '–',
         runTime: writeRunTime(entry.runTime)
       }
     })

@@ -8,12 +8,16 @@ import type { SiteSources } from './read-fleet.ts'
 /** Where a site's photographs stand, below its folder and below each page that shows them. */
 const PHOTOS = 'photos'
 
+/** Path of a picture below the folder of its site: in the photos folder, or beside the site file. Undefined where it is in neither. */
+function whereIs(file: string, { others }: SiteSources): string | undefined {
+  return [`${PHOTOS}/${file}`, file].find(path => others.includes(path))
+}
+
 /** A photograph that the site file names and that is not in its photos folder. */
 export function photoFaults(loaded: LoadedSite, site: Site, sources: SiteSources): Fault[] {
-  const there = new Set(sources.others)
   return site.boxes.flatMap(box =>
     box.photos
-      .filter(photo => !there.has(`${PHOTOS}/${photo.file}`))
+      .filter(photo => whereIs(photo.file, sources) === undefined)
       .map<Fault>(photo => ({
         code: 'box/photo-not-there',
         subject: box.id,
@@ -26,10 +30,12 @@ export function photoFaults(loaded: LoadedSite, site: Site, sources: SiteSources
 
 /** The site without the photographs that are not there, so that no page shows a hole. */
 export function withPhotosThere(site: Site, sources: SiteSources): Site {
-  const there = new Set(sources.others)
   return {
     ...site,
-    boxes: site.boxes.map(box => ({ ...box, photos: box.photos.filter(photo => there.has(`${PHOTOS}/${photo.file}`)) }))
+    boxes: site.boxes.map(box => ({
+      ...box,
+      photos: box.photos.filter(photo => whereIs(photo.file, sources) !== undefined)
+    }))
   }
 }
 
@@ -37,7 +43,7 @@ export function withPhotosThere(site: Site, sources: SiteSources): Site {
 export function photoOutputs(site: Site, sources: SiteSources): OutputFile[] {
   return site.boxes.flatMap(box =>
     box.photos.flatMap((photo, index) => {
-      const content = readFileSync(join(sources.folder, PHOTOS, photo.file))
+      const content = readFileSync(join(sources.folder, whereIs(photo.file, sources) ?? ''))
       const office = { path: `office/${site.id}/${PHOTOS}/${photo.file}`, content }
       // The box page shows the first picture only.
       return box.tag !== undefined && index === 0

@@ -134,6 +134,120 @@ export const SOURCES = {
     year: '1998',
     standing: 'read in a copy'
   },
+  'hargreaves-samani': {
+    title: 'Hargreaves and Samani, reference crop evapotranspiration from temperature',
+    year: '1985',
+    standing: 'from memory'
+  },
+  'cimis-zones': {
+    title: 'California Department of Water Resources, CIMIS, map of reference evapotranspiration zones',
+    part: 'zones 1 to 18',
+    year: '1999',
+    standing: 'read in a copy'
+  },
+  'neh-623': {
+    title: 'USDA National Engineering Handbook, part 623, irrigation water requirements',
+    part: 'chapter 2, equations 2-84 and 2-85',
+    year: '1993',
+    standing: 'read in a copy'
+  },
+  'fao-46': {
+    title: 'FAO Irrigation and Drainage Paper 46',
+    part: 'effective rainfall by the USDA method',
+    year: '1992',
+    standing: 'read in a copy'
+  },
+  'fao-manual-3': {
+    title: 'FAO Irrigation Water Management, training manual 3',
+    part: 'chapter 3, effective rainfall',
+    year: '1986',
+    standing: 'from memory'
+  },
+  'texas-et': {
+    title: 'Texas A&M University, Texas evapotranspiration network',
+    part: 'effective rainfall',
+    year: 'undated',
+    standing: 'published'
+  },
+  'ca-effective-rain': {
+    title: 'City of Vacaville, California, city code 14.27',
+    part: 'effective precipitation, 25 percent of the annual',
+    year: 'undated',
+    standing: 'published'
+  },
+  'wucols-guide': {
+    title:
+      'University of California Cooperative Extension and Department of Water Resources, Guide to Estimating Irrigation Water Needs of Landscape Plantings',
+    part: 'landscape coefficient method',
+    year: '2000',
+    standing: 'published'
+  },
+  'wucols-classes': {
+    title: 'University of California, Water Use Classification of Landscape Species',
+    part: 'classes of water use',
+    year: '2000',
+    standing: 'read in a copy'
+  },
+  'asabe-s623': {
+    title: 'ANSI/ASABE S623.1, determining landscape plant water demands',
+    part: 'plant factors',
+    year: '2017',
+    standing: 'read in a copy'
+  },
+  'ia-scheduling': {
+    title: 'Irrigation Association, Landscape Irrigation Scheduling and Water Management',
+    part: 'scheduling multiplier, soil intake, allowable surface accumulation',
+    year: '2005',
+    standing: 'from memory'
+  },
+  'low-quarter': {
+    title: 'Merriam and Keller, Farm Irrigation System Evaluation',
+    part: 'low-quarter distribution uniformity',
+    year: '1978',
+    standing: 'from memory'
+  },
+  christiansen: {
+    title: 'Christiansen, Irrigation by Sprinkling',
+    part: 'uniformity coefficient',
+    year: '1942',
+    standing: 'from memory'
+  },
+  'uc-davis-soil': {
+    title: 'University of California, Davis, drought management',
+    part: 'soil characteristics, available water',
+    year: 'undated',
+    standing: 'published'
+  },
+  'ucanr-trials': {
+    title: 'University of California, landscape plant irrigation trials',
+    part: 'irrigation treatments',
+    year: 'undated',
+    standing: 'published'
+  },
+  'wsu-monthly': {
+    title: 'Washington State University Extension, monthly sprinkler runtime adjustment',
+    part: 'Colville',
+    year: 'undated',
+    standing: 'published'
+  },
+  'ca-title-23-490': {
+    title: 'California Code of Regulations, title 23, model water efficient landscape ordinance',
+    part: 'sections 490 to 495',
+    year: '2015',
+    standing: 'read in a copy'
+  },
+  'epa-water-budget': {
+    title: 'US EPA, WaterSense water budget',
+    part: '70 percent evapotranspiration adjustment of the peak month',
+    year: '2009',
+    standing: 'published'
+  },
+  'hazen-williams': {
+    title: 'Hazen and Williams, Hydraulic Tables',
+    part: 'US form with the exponents 1.852 and 4.8655',
+    standing: 'read in a copy'
+  },
+  'osu-912': { title: 'OSU Bulletin 912', part: 'step 8, velocity in pipes', year: 'undated', standing: 'published' },
   'ansi-z535-6': {
     title: 'ANSI Z535.6, safety information in product manuals',
     part: 'signal words',
@@ -426,6 +540,7 @@ export function citeSource(id: SourceId): string {
   const { title, part, year, standing }: Source = SOURCES[id]
   if (standing === 'common practice, no source') return standing
   if (id === 'project-rule') return 'rule of this project'
+  if (id === 'from-memory') return 'from memory'
   const words = [title, part, year].filter(Boolean).join(', ')
   return standing === 'published' ? words : `${words} (${standing})`
 }

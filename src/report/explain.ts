@@ -1,10 +1,11 @@
 import type { Check } from '../checks/check.ts'
+import { shortened } from './source-text.ts'
 import { citeSource } from '../reference/sources.ts'
 
 /** What a finding means, why it matters, where that comes from, and a worked case. */
 export function explainText({ card }: Check): string {
   const indent = (text: string) =>
-    text
+    shortened(text)
       .split('\n')
       .map(line => `    ${line}`)
       .join('\n')

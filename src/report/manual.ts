@@ -1,5 +1,6 @@
 import type { Check } from '../checks/check.ts'
 import { groupBy } from '../base/collections.ts'
+import { shortened } from './source-text.ts'
 import { citeSource } from '../reference/sources.ts'
 
 /** The manual of checks, made from their headers: docs/checks.md is this text. */
@@ -21,7 +22,7 @@ export function checksManual(checks: readonly Check[]): string {
 }
 
 function entry({ card }: Check): string[] {
-  const yaml = (text: string) => ['```yaml', text, '```']
+  const yaml = (text: string) => ['```yaml', shortened(text), '```']
   return [
     `## ${card.code}`,
     '',

@@ -9,6 +9,8 @@ interface Style {
   readonly dimension: Dimension
   readonly us: string
   readonly metric: string
+  /** Keeps its zeros, so that readings stand under each other. */
+  readonly fixed?: true
   /** Decimal places, by system. */
   readonly places: readonly [us: number, metric: number]
 }
@@ -24,9 +26,9 @@ export const STYLES = {
   volume: { dimension: 'volume', us: 'gal', metric: 'm³', places: [0, 1] },
   flow: { dimension: 'flow', us: 'gpm', metric: 'L/min', places: [2, 1] },
   pressure: { dimension: 'pressure', us: 'psi', metric: 'bar', places: [0, 1] },
-  resistance: { dimension: 'resistance', us: 'Ω', metric: 'Ω', places: [2, 2] },
+  resistance: { dimension: 'resistance', us: 'Ω', metric: 'Ω', places: [2, 2], fixed: true },
   'resistance-per-length': { dimension: 'resistance-per-length', us: 'Ω/kft', metric: 'Ω/km', places: [3, 2] },
-  voltage: { dimension: 'voltage', us: 'V', metric: 'V', places: [2, 2] },
+  voltage: { dimension: 'voltage', us: 'V', metric: 'V', places: [2, 2], fixed: true },
   current: { dimension: 'current', us: 'mA', metric: 'mA', places: [3, 3] },
   charge: { dimension: 'charge', us: 'mAh', metric: 'mAh', places: [0, 0] },
   minutes: { dimension: 'duration', us: 'min', metric: 'min', places: [1, 1] },
@@ -43,13 +45,18 @@ export type ShowAs = keyof typeof STYLES
 export function show(si: number, as: ShowAs, system: UnitSystem): string {
   const style: Style = STYLES[as]
   const unit = style[system]
-  return `${roundedText(fromSi(si, unit, style.dimension), style.places[system === 'us' ? 0 : 1])}\u00a0${unit}`
+  return `${styledText(fromSi(si, unit, style.dimension), style, system)}\u00a0${unit}`
 }
 
 /** The rounded number alone, for table columns whose head carries the unit. */
 export function showNumber(si: number, as: ShowAs, system: UnitSystem): string {
   const style: Style = STYLES[as]
-  return roundedText(fromSi(si, style[system], style.dimension), style.places[system === 'us' ? 0 : 1])
+  return styledText(fromSi(si, style[system], style.dimension), style, system)
+}
+
+function styledText(value: number, { places, fixed }: Style, system: UnitSystem): string {
+  const digits = places[system === 'us' ? 0 : 1]
+  return fixed ? value.toFixed(digits).replace(/^-/u, '\u2212') : roundedText(value, digits)
 }
 
 export function unitFor(as: ShowAs, system: UnitSystem): string {

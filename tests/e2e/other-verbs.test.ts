@@ -162,3 +162,19 @@ describe('underlid due', () => {
     expect((report['due'] as unknown[]).length).toBeGreaterThan(3)
   })
 })
+
+describe('a register with a line that cannot be read', () => {
+  const folder = workFolder(['kestrel-cross'])
+  const file = join(folder, 'sites/tags.csv')
+
+  it('is never written anew, so that no tag that was issued is lost', () => {
+    const damaged = `${readFileSync(file, 'utf8')}GYDBQ37,kestrel-cross,VB9,gone,2025-04-14,\n`
+    writeFileSync(file, damaged)
+    for (const args of [['tag', 'kestrel-cross'], ['tag', '--retire', '7KQ3F9X'], ['new', 'quay-street']]) {
+      const { code, err } = underlid(args, folder)
+      expect(code, args.join(' ')).toBe(2)
+      expect(err).toContain('tags.csv')
+    }
+    expect(readFileSync(file, 'utf8')).toBe(damaged)
+  })
+})

@@ -16,7 +16,7 @@ export function boxesSection(context: PageContext): Section {
         orNotSupplied(box.tag, words, true),
         orNotSupplied(box.where, words),
         box.ties.length > 0 ? stated(box.ties.join('; ')) : notSupplied(words),
-        stated(holdsOf(site, box, words).join(', ') || '–'),
+        stated([box.status ? w.away(box.status) : '', ...holdsOf(site, box, words)].filter(Boolean).join(', ') || '–'),
         orNotSupplied(box.loadRating, words)
       ]),
       notes: [`${w.scan} ${publicAddress}`]

@@ -1,4 +1,6 @@
-import type { Block, Section, Value } from '../blocks.ts'
+import type { Block, Section, TableBlock, Value } from '../blocks.ts'
+import { groupBy } from '../../base/collections.ts'
+import { rangeOf } from '../range.ts'
 import type { PageContext } from '../context.ts'
 import { dayStrip } from '../day-strip.ts'
 import { programCards } from '../program-card.ts'
@@ -7,27 +9,109 @@ import { showStated } from '../../units/show.ts'
 import type { Controller } from '../../model/site.ts'
 import type { Words } from '../../words/words.ts'
 
+/** From so many controllers set alike on, one card stands for all of them. */
+const GROUP_FROM = 3
+
 export function controllersSection(context: PageContext): Section {
   const { site, words } = context
-  const blocks = site.controllers.flatMap<Block>(controller => {
-    const strip = dayStrip(controller, context)
-    return [
-      { kind: 'heading', id: `controller-${controller.id}`, text: controller.id },
-      { kind: 'facts', rows: facts(controller, words) },
-      ...programCards(controller, context),
-      ...(controller.programs.length === 0
-        ? [{ kind: 'not-supplied', text: words.binder.controllers.noProgram } as const]
-        : []),
-      ...(strip ? [strip] : [])
-    ]
-  })
+  const groups = [...groupBy(site.controllers, settingsKey).values()]
+  const shared = site.controllers.length >= GROUP_FROM ? siteStrip(context) : undefined
+  const blocks = groups.flatMap<Block>(group =>
+    group.length >= GROUP_FROM
+      ? alikeBlocks(group, context)
+      : group.flatMap(controller => controllerBlocks(controller, context, shared === undefined))
+  )
   return {
     id: 'controllers',
     title: words.binder.sections.controllers,
     newPage: true,
     notSupplied: site.controllers.length === 0,
-    blocks: blocks.length > 0 ? blocks : [{ kind: 'not-supplied', text: words.binder.notSupplied }]
+    blocks:
+      blocks.length > 0
+        ? [...(shared ? [shared] : []), ...blocks]
+        : [{ kind: 'not-supplied', text: words.binder.notSupplied }]
   }
+}
+
+function controllerBlocks(controller: Controller, context: PageContext, withStrip: boolean): Block[] {
+  const { words } = context
+  const strip = withStrip ? dayStrip([controller], context) : undefined
+  return [
+    { kind: 'heading', id: `controller-${controller.id}`, text: controller.id },
+    { kind: 'facts', rows: facts(controller, words) },
+    ...programCards(controller, context),
+    ...(controller.programs.length === 0
+      ? [{ kind: 'not-supplied', text: words.binder.controllers.noProgram } as const]
+      : []),
+    ...(strip ? [strip] : [])
+  ]
+}
+
+function siteStrip(context: PageContext): Block | undefined {
+  return dayStrip(
+    context.site.controllers.filter(one => one.outOfService === undefined),
+    context
+  )
+}
+
+/** Controllers that one person would set with one card: same sheet, same clock, same programs. */
+function settingsKey({
+  sheetPath,
+  clock,
+  delayBetweenStations,
+  programs,
+  masterValve,
+  outOfService
+}: Controller): string {
+  const settings = programs.map(({ days, starts, stations, monthlyPercent, from, to }) => ({
+    days,
+    starts,
+    stations: stations.map(({ number, runTime }) => ({ number, runTime })),
+    monthlyPercent,
+    from,
+    to
+  }))
+  const away = outOfService !== undefined
+  return JSON.stringify([
+    sheetPath,
+    clock?.daylightSaving,
+    clock?.movedBy,
+    delayBetweenStations?.si,
+    settings,
+    masterValve?.box,
+    away
+  ])
+}
+
+function alikeBlocks(group: readonly Controller[], context: PageContext): Block[] {
+  const { words } = context
+  const w = words.binder.controllers
+  const [first] = group
+  if (!first) return []
+  const ids = group.map(one => one.id)
+  const cards = programCards(first, context, ids)
+  const table: TableBlock = {
+    kind: 'table',
+    caption: w.alike,
+    columns: [w.controller, w.box, w.serial, w.battery, w.fitted, w.outOfService].map(label => ({ label })),
+    rows: group.map(one => [
+      stated(one.id, true),
+      orNotSupplied(one.box, words),
+      orNotSupplied(one.serial, words, true),
+      orNotSupplied(one.battery && `${one.battery.count} × ${one.battery.kind}`, words),
+      orNotSupplied(context.plan.batteries.get(one.id)?.fitted, words, true),
+      stated(one.outOfService ?? '–')
+    ])
+  }
+  const common = facts(first, words).filter(
+    ({ label }) => ![w.box, w.serial, w.battery, w.outOfService].includes(label)
+  )
+  return [
+    { kind: 'heading', id: `controller-${first.id}`, text: rangeOf(ids) },
+    { kind: 'facts', rows: common },
+    ...cards,
+    table
+  ]
 }
 
 function facts(controller: Controller, words: Words): { label: string; value: Value }[] {

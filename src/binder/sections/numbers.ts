@@ -1,5 +1,6 @@
 import type { Section, WorkingBlock } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { rangeOf } from '../range.ts'
 import { groupBy } from '../../base/collections.ts'
 import { CALCULATIONS } from '../../domain/list.ts'
 import { citeSource } from '../../reference/sources.ts'
@@ -16,7 +17,10 @@ export function numbersSection({ plan, words }: PageContext): Section {
         name,
         title: card.title,
         does: card.does,
-        steps: all.map(one => ({ subject: one.subject, lines: one.steps })),
+        steps: [...groupBy(all, one => one.steps.join('\n')).values()].map(alike => ({
+          subject: rangeOf(alike.map(one => one.subject)),
+          lines: alike[0]?.steps ?? []
+        })),
         sources: card.sources.map(citeSource),
         ...(card.limits ? { limits: card.limits } : {})
       }

@@ -1,7 +1,8 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { computed, stated } from '../values.ts'
-import { sum } from '../../base/collections.ts'
+import { rangeOf } from '../range.ts'
+import { groupBy, sum } from '../../base/collections.ts'
 import { MONTHS, yearOf } from '../../units/date.ts'
 import { roundedText, showNumber, unitFor } from '../../units/show.ts'
 import type { SchedulePlan, StationMonths } from '../../plan/plan.ts'
@@ -12,7 +13,7 @@ export function scheduleSection(context: PageContext): Section {
   const schedules = [...plan.schedules.values()].filter(one => one.months.length > 0)
   const blocks: Block[] = [{ kind: 'paragraph', text: w.lead(yearOf(plan.on)) }]
   if (site.season) blocks.push({ kind: 'paragraph', text: w.outOfSeason(site.season.from, site.season.to) })
-  blocks.push(...schedules.flatMap(one => [minutesTable(one, context), monthTable(one, context)]))
+  blocks.push(settingsTable(schedules, context), ...monthTables(schedules, context))
   blocks.push(...figures(schedules, context))
   return {
     id: 'schedule',
@@ -25,74 +26,82 @@ export function scheduleSection(context: PageContext): Section {
 
 const monthColumns = MONTHS.map(month => ({ label: month, align: 'right' as const }))
 
-function names({ site }: PageContext, controller: string, row: StationMonths): Value[] {
-  const station = site.stations.find(one => one.controller === controller && one.number === row.station)
-  return [
-    stated(`${row.program} ${row.station}`, true),
-    stated(station ? [station.zone, station.waters].filter(Boolean).join(' · ') : '–')
-  ]
+/** A row of a schedule with the controller it belongs to. */
+interface Row extends StationMonths {
+  readonly controller: string
+}
+
+const rowsOf = (schedules: readonly SchedulePlan[]): Row[] =>
+  schedules.flatMap(({ controller, months }) => months.map(row => ({ ...row, controller })))
+
+/** "K1/3 A": the station, and the program where the controller has several. */
+function names({ site }: PageContext, row: Row): Value[] {
+  const id = `${row.controller}/${row.station}`
+  const station = site.stations.find(one => one.id === id)
+  const several = (site.controllers.find(one => one.id === row.controller)?.programs.length ?? 0) > 1
+  const what = station ? [station.zone === id ? '' : station.zone, station.waters].filter(Boolean).join(' · ') : '–'
+  return [stated(several ? `${id} ${row.program}` : id, true), stated(what)]
 }
 
 const number = (value: number, places: number): Value => computed(value === 0 ? '–' : roundedText(value, places))
 
-/** Percent, watering days and minutes on a watering day: what the controller is set to. */
-function minutesTable({ controller, months }: SchedulePlan, context: PageContext): TableBlock {
+/** Percent, watering days and minutes on a watering day: what the controllers are set to. Programs that share percents and days share rows. */
+function settingsTable(schedules: readonly SchedulePlan[], context: PageContext): TableBlock {
   const w = context.words.binder.schedule
-  const programs = [...new Set(months.map(one => one.program))]
-  const rows: Value[][] = programs.flatMap(program => {
-    const own = months.filter(one => one.program === program)
-    const [first] = own
+  const rows = [...groupBy(rowsOf(schedules), row => JSON.stringify([row.percent, row.days])).values()].flatMap<
+    Value[]
+  >(group => {
+    const [first] = group
     if (!first) return []
+    const programs = rangeOf([...new Set(group.map(row => `${row.controller} ${row.program}`))])
     return [
       [
-        stated(program, true),
+        stated(programs, true),
         stated(w.percent),
-        ...first.percent.map(value => stated(`${roundedText(value * 100, 0)}`)),
+        ...first.percent.map(value => stated(roundedText(value * 100, 0))),
         stated('')
       ],
-      [stated(program, true), stated(w.days), ...first.days.map(value => number(value, 1)), number(sum(first.days), 0)],
-      ...own.map(row => [
-        ...names(context, controller, row),
+      [stated(''), stated(w.days), ...first.days.map(value => number(value, 1)), number(sum(first.days), 0)],
+      ...group.map(row => [
+        ...names(context, row),
         ...row.minutesPerDay.map((value, index) => number(row.days[index] ? value : 0, 1)),
         stated('')
       ])
     ]
   })
-  return {
-    kind: 'table',
-    wide: true,
-    caption: `${controller}: ${w.minutesPerDay}`,
-    columns: [{ label: w.station }, { label: w.waters }, ...monthColumns, { label: w.year, align: 'right' }],
-    rows
-  }
+  return { ...monthly(w.minutesPerDay, w), rows }
 }
 
-/** Minutes and water of the whole month. */
-function monthTable({ controller, months }: SchedulePlan, context: PageContext): TableBlock {
+/** Minutes, and water where a flow is stated, of the whole month. */
+function monthTables(schedules: readonly SchedulePlan[], context: PageContext): TableBlock[] {
   const { site, words } = context
   const w = words.binder.schedule
+  const rows = rowsOf(schedules)
+  const minutes = rows.map(row => [
+    ...names(context, row),
+    ...row.minutes.map(value => number(value, 0)),
+    number(sum(row.minutes), 0)
+  ])
+  const volume = (m3: number): Value => computed(m3 === 0 ? '–' : showNumber(m3, 'volume', site.units))
+  const volumes = rows.flatMap(row =>
+    row.volumeM3 ? [[...names(context, row), ...row.volumeM3.map(volume), volume(sum(row.volumeM3))]] : []
+  )
   const unit = unitFor('volume', site.units)
-  const rows = months.flatMap(row => {
-    const minutes = [
-      ...names(context, controller, row),
-      ...row.minutes.map(value => number(value, 0)),
-      number(sum(row.minutes), 0)
-    ]
-    if (!row.volumeM3) return [minutes]
-    const volume = (m3: number): Value => computed(m3 === 0 ? '–' : showNumber(m3, 'volume', site.units))
-    return [
-      minutes,
-      [stated(''), stated(`${w.volume}, ${unit}`), ...row.volumeM3.map(volume), volume(sum(row.volumeM3))]
-    ]
-  })
-  const missing = months.some(row => !row.volumeM3)
+  const missing = volumes.length < rows.length
+  return [
+    { ...monthly(w.minutes, w), rows: minutes },
+    ...(volumes.length > 0
+      ? [{ ...monthly(`${w.volume}, ${unit}`, w), rows: volumes, ...(missing ? { notes: [w.noFlow] } : {}) }]
+      : [])
+  ]
+}
+
+function monthly(caption: string, w: PageContext['words']['binder']['schedule']): Omit<TableBlock, 'rows'> {
   return {
     kind: 'table',
     wide: true,
-    caption: `${controller}: ${w.minutes}`,
-    columns: [{ label: w.station }, { label: w.waters }, ...monthColumns, { label: w.year, align: 'right' }],
-    rows,
-    ...(missing ? { notes: [w.noFlow] } : {})
+    caption,
+    columns: [{ label: w.station }, { label: w.waters }, ...monthColumns, { label: w.year, align: 'right' }]
   }
 }
 

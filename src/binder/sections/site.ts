@@ -2,6 +2,7 @@ import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { daysText } from '../days.ts'
 import { orNotSupplied, stated, statedQuantity } from '../values.ts'
+import { MONTHS } from '../../units/date.ts'
 import { showWindow } from '../../units/clock.ts'
 import type { Site } from '../../model/site.ts'
 import type { Words } from '../../words/words.ts'
@@ -11,6 +12,8 @@ export function siteSection({ site, words }: PageContext): Section {
   const blocks: Block[] = [
     { kind: 'facts', caption: w.facts, rows: [...placeRows(site, words), ...ruleRows(site, words)] }
   ]
+  const climate = referenceEtTable(site, words)
+  if (climate) blocks.push(climate)
   if (site.sensors.length > 0) {
     blocks.push({
       kind: 'table',
@@ -29,6 +32,18 @@ export function siteSection({ site, words }: PageContext): Section {
     blocks.push({ kind: 'prose', markdown: section.markdown })
   }
   return { id: 'site', title: words.binder.sections.site, newPage: true, blocks }
+}
+
+/** As it was supplied, in the unit it was supplied in. */
+function referenceEtTable(site: Site, words: Words): Block | undefined {
+  const byMonth = site.climate?.referenceEt
+  if (!byMonth) return undefined
+  return {
+    kind: 'table',
+    caption: words.binder.site.referenceEt,
+    columns: MONTHS.map(label => ({ label, align: 'right' })),
+    rows: [MONTHS.map(month => statedQuantity(byMonth[month], words))]
+  }
 }
 
 type Row = { label: string; value: Value }
@@ -64,8 +79,9 @@ function ruleRows(site: Site, words: Words): Row[] {
       ...(rule.note ? [{ label: w.rule, value: stated(rule.note) }] : [])
     ]
   })
-  const { laneClosure, trafficControlPlan, road } = site.workRules
+  const { laneClosure, trafficControlPlan, road, note } = site.workRules
   if (laneClosure) rows.push({ label: w.laneClosure, value: stated(showWindow(laneClosure, site.units)) })
+  if (note) rows.push({ label: w.workNote, value: stated(note) })
   if (road || laneClosure) rows.push({ label: w.plan, value: orNotSupplied(trafficControlPlan, words) })
   return rows
 }

@@ -123,10 +123,8 @@ export function wireState(wire: WirePlan): State {
 function verdict(wire: WirePlan, words: Words): Value {
   const w = words.binder.wires
   const state = wireState(wire)
-  return {
-    ...computed({ good: w.passes, bad: w.fails, soon: w.unknown, unknown: w.unknown }[state], 'wire-limit'),
-    state
-  }
+  const open = isPresent(wire.loopOhm) ? w.unknown : w.open
+  return { ...computed({ good: w.passes, bad: w.fails, soon: open, unknown: open }[state], 'wire-limit'), state }
 }
 
 /** Only where there is something to see: several segments, splices, or a run that fails. */

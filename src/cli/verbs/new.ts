@@ -13,6 +13,7 @@ import { PLACES } from '../../model/site.ts'
 import type { SitePlace } from '../../model/site.ts'
 import type { RegisteredTag } from '../../model/fleet.ts'
 import type { UnitSystem } from '../../units/show.ts'
+import { refuseBrokenRegister } from '../register-guard.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
 import type { CommonOptions } from '../options.ts'
 import { makeOutput } from '../output.ts'
@@ -55,7 +56,9 @@ function start(site: string, options: NewOptions): void {
       'Take another name, or edit the site that is there.'
     )
   const on = dayOf(options)
-  const fleet = existsSync(options.sites) ? assessFleet(options.sites, on).fleet : { sites: [], register: [] }
+  const assessment = existsSync(options.sites) ? assessFleet(options.sites, on) : undefined
+  if (assessment) refuseBrokenRegister(assessment)
+  const fleet = assessment?.fleet ?? { sites: [], register: [] }
   const tag = freshTag(fleet, randomBelow)
   const entry: RegisteredTag = { tag, site, box: FIRST_BOX, state: 'live', issued: on, at: { file: '', path: [] } }
   const text = newSiteText({

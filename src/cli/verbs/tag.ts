@@ -13,6 +13,7 @@ import { writeRegister } from '../../load/register.ts'
 import type { RegisteredTag } from '../../model/fleet.ts'
 import type { Site } from '../../model/site.ts'
 import type { IsoDate } from '../../units/date.ts'
+import { refuseBrokenRegister } from '../register-guard.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
 import type { CommonOptions } from '../options.ts'
 import { makeOutput } from '../output.ts'
@@ -39,6 +40,7 @@ export function addTag(program: Command): void {
       const { say } = makeOutput(options)
       const on = dayOf(options)
       const assessment = assessFleet(options.sites, on, site === undefined ? [] : [site])
+      refuseBrokenRegister(assessment)
       const broken = assessment.sites.filter(one => !one.site).map(one => one.id)
       if (broken.length > 0)
         throw new Refusal(

@@ -10,14 +10,14 @@ const photoRecord = record(
   'a photo',
   { does: 'A picture with words under it.', example: '{ file: vb1-open.jpg, caption: "lid open, tag readable" }' },
   {
-    file: text('Name of the file beside the site file.', 'vb1-open.jpg'),
+    file: text('Name of the file, in the folder photos or beside the site file.', 'vb1-open.jpg'),
     caption: optional(text('Words under the picture.', '"lid open, tag readable"'))
   }
 )
 
 const photo = either(
   { does: 'A picture: the name of its file, or the file and words under it.', example: 'vb1-open.jpg' },
-  text('Name of the file beside the site file.', 'vb1-open.jpg'),
+  text('Name of the file, in the folder photos or beside the site file.', 'vb1-open.jpg'),
   photoRecord
 )
 

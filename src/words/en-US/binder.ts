@@ -96,7 +96,10 @@ export const binderWords = {
     sensor: 'Sensor',
     kind: 'Kind',
     where: 'Where',
-    notes: 'Notes'
+    notes: 'Notes',
+    workNote: 'When working here',
+    referenceEt: 'Reference evapotranspiration by month, as supplied',
+    month: 'Month'
   },
   supplies: {
     stopTitle: (id: string) => `To stop the water at ${id}`,
@@ -124,7 +127,8 @@ export const binderWords = {
     pictures: 'Pictures',
     pictureOf: (box: string) => `Valve box ${box}, lid open`,
     controller: (id: string) => `controller ${id}`,
-    valve: (zone: string) => `valve ${zone}`
+    valve: (zone: string) => `valve ${zone}`,
+    away: (status: string) => `out of service: ${status}`
   },
   controllers: {
     box: 'Box',
@@ -143,9 +147,14 @@ export const binderWords = {
       'moved by hand': 'the clock is moved by hand',
       'not followed': 'the clock stays on standard time'
     },
-    movedBy: (who: string) => `by ${who}`,
+    movedBy: (who: string) => (/^[a-z]/u.test(who) ? `by the ${who}` : `by ${who}`),
     outOfService: 'Out of service',
     noProgram: 'No program is written for this controller.',
+    alike: 'Controllers set alike',
+    controller: 'Controller',
+    fitted: 'Fitted',
+    allStrip: 'One watering day of all controllers, noon to noon, at 100 %. Hatched: the watering window.',
+    allStripTitle: 'Watering day, all controllers',
     programTitle: (controller: string, program: string, name: string) =>
       `${controller} · program ${program}${name ? ` · ${name}` : ''}`,
     days: 'Days',
@@ -192,6 +201,7 @@ export const binderWords = {
     passes: 'PASSES',
     fails: 'FAILS',
     unknown: 'NO LIMIT STATED',
+    open: 'NOT COMPUTED',
     baseline: 'Baseline',
     figureTitle: (station: string) => `Wire run, station ${station}`,
     figureCaption: (station: string, verdict: string) => `Run of station ${station}: ${verdict}.`,
@@ -258,6 +268,8 @@ export const binderWords = {
   warranty: { item: 'Item', start: 'Start', end: 'End', terms: 'Terms', contact: 'Who to call' },
   open: {
     none: 'Nothing is open.',
+    alike: (code: string, names: readonly string[]) =>
+      `The same, ${code}, holds for ${names.length} more: ${names.join(', ')}.`,
     lead: 'What the checks found on the data of this binder. An error is wrong or unsafe as it stands, a warning needs a look, a note is advice.',
     severities: { error: 'ERROR', warning: 'WARNING', note: 'NOTE' }
   },
@@ -268,9 +280,12 @@ export const binderWords = {
     what: 'What is missing',
     parts: {
       recordDrawing: ['Record drawing', 'A drawing of what was installed, dated and signed'],
-      waterNeed: ['Water need and budget', 'Reference evapotranspiration, plants, soil and the allowance of the site'],
+      waterNeed: [
+        'Water need and budget',
+        'What the plants need month by month, and the allowance; this version prints what the programs give'
+      ],
       calendar: ['Maintenance calendar and season checklists', 'Tasks by month, start-up and winterizing lists'],
-      faults: ['Fault finding', "Steps with this site's own readings"],
+      faults: ['Fault finding', "Steps with this site's own readings; expected readings stand in the wire schedule"],
       spares: ['Parts and spares', 'What is kept in stock and where it is bought'],
       warranty: ['Warranty', 'Item, start, end, terms and who to call'],
       training: ['Training record', 'Date, trainer, people, topics, signatures'],

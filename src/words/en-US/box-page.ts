@@ -33,6 +33,8 @@ export const boxPageWords = {
   noProgram: 'No program on file for this controller.',
   lastVisit: (day: string, by: string) => `Last visit ${day}${by ? ` by ${by}` : ''}`,
   noVisit: 'No visit is on file.',
+  away: (what: string, reason: string) => `${what} is out of service: ${reason}`,
+  twins: (others: readonly string[]) => `This tag is on ${list(others)} too. See which box you are at before you work.`,
   openFault: (text: string) => `Open: ${text}`,
   batteryReading: (controller: string, rest: string, load: string) =>
     `${controller} battery: ${[rest && `${rest} at rest`, load && `${load} under load`].filter(Boolean).join(', ')}`,
