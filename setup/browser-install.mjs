@@ -40,6 +40,7 @@ async function tryWay(way, { failures, say, places }) {
 
 /** Starts each in turn and prints a page with it: only a PDF in hand counts. */
 async function firstThatPrints(places, failures) {
+  if (places.length === 0) return undefined
   const { default: puppeteer } = await import('puppeteer')
   for (const place of places) {
     const started = await startFirst(options => puppeteer.launch(options), [place])

@@ -38,7 +38,7 @@ process.exitCode = failed || failedSteps.length > 0 ? 1 : 0
 /** Runs one tool of the project's own packages; answers its name where it failed. */
 function step(name, program, args) {
   tell()
-  tell(`${name}: ${program.split('/')[0]} ${args[0]} …`)
+  tell(`${name} …`)
   const start = Date.now()
   const result = spawnSync(process.execPath, [join(PROJECT, 'node_modules', program), ...args], {
     cwd: PROJECT,

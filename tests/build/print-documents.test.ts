@@ -41,7 +41,7 @@ async function printing(files: readonly OutputFile[], documents: readonly Docume
   return result
 }
 
-const SITES = ['quay', 'kestrel', 'roof']
+const SITES = ['quay', 'roof']
 const pages = (changes: Record<string, string> = {}): OutputFile[] => [
   css('black'),
   ...SITES.map(site => page(site, changes[site] ?? site))
@@ -65,17 +65,17 @@ describe('printing the documents of an output', () => {
           .subarray(0, 5)
           .toString()
       ).toBe('%PDF-')
-    expect(told.sort()).toEqual(['kestrel', 'quay', 'roof'].map(site => `print/${site}-binder.pdf printed`))
+    expect(told.sort()).toEqual(['quay', 'roof'].map(site => `print/${site}-binder.pdf printed`))
   })
 
   it('prints again only what changed: the document, what it shows, the day, the paper', async () => {
     const all = await printing(pages(), documents)
-    expect(all.printed).toHaveLength(3)
+    expect(all.printed).toHaveLength(2)
     const before = statSync(dist('print', 'quay-binder.pdf')).mtimeMs
     expect(await printing(pages(), documents)).toEqual({ printed: [], failed: [], reused: all.printed })
     expect(statSync(dist('print', 'quay-binder.pdf')).mtimeMs).toBe(before)
     expect((await printing(pages({ roof: 'Roof garden' }), documents)).printed).toEqual(['print/roof-binder.pdf'])
-    expect((await printing(pages({ roof: 'Roof garden' }).with(0, css('gray')), documents)).printed).toHaveLength(3)
+    expect((await printing(pages({ roof: 'Roof garden' }).with(0, css('gray')), documents)).printed).toHaveLength(2)
     const later = documents.with(0, { ...binder('quay'), on: date('2026-05-02') })
     expect((await printing(pages({ roof: 'Roof garden' }).with(0, css('gray')), later)).printed).toEqual([
       'print/quay-binder.pdf'
@@ -102,9 +102,9 @@ describe('printing the documents of an output', () => {
   it('goes on past a document that cannot be printed, names it, and leaves its last print', async () => {
     await printing(pages(), documents)
     const good = hash(dist('print', 'quay-binder.pdf'))
-    const broken = [css('black'), page('quay', 'Quay', '<a href="#nowhere">x</a>'), page('kestrel', 'K'), page('roof')]
+    const broken = [css('black'), page('quay', 'Quay', '<a href="#nowhere">x</a>'), page('roof', 'Roof garden')]
     const report = await printing(broken, documents)
-    expect(report.printed).toEqual(['print/kestrel-binder.pdf'])
+    expect(report.printed).toEqual(['print/roof-binder.pdf'])
     expect(report.failed).toEqual([{ pdf: 'print/quay-binder.pdf', reason: expect.stringContaining('"#nowhere"') }])
     expect(hash(dist('print', 'quay-binder.pdf'))).toBe(good)
     expect((await printing(broken, documents)).failed).toHaveLength(1)
@@ -117,7 +117,7 @@ describe('printing the documents of an output', () => {
     expect(report.noBrowser?.join(' ')).toContain('UNDERLID_BROWSER')
     expect(report.printed).toEqual([])
     expect(filesIn(dist())['office/quay/binder.html']).toContain('Changed')
-    expect(Object.keys(filesIn(dist())).filter(path => path.endsWith('.pdf'))).toHaveLength(3)
+    expect(Object.keys(filesIn(dist())).filter(path => path.endsWith('.pdf'))).toHaveLength(2)
   })
 
   it('gives the same bytes again from nothing', async () => {
