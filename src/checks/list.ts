@@ -58,6 +58,7 @@ import { intervalAgainstDates } from './schedule/interval-against-dates.ts'
 import { oddEvenTurnover } from './schedule/odd-even-turnover.ts'
 import { outsideTheWindow } from './schedule/outside-window.ts'
 import { startsOverlap } from './schedule/starts-overlap.ts'
+import { overCapacity } from './supply/over-capacity.ts'
 import { tagDuplicate } from './tag/duplicate.ts'
 import { tagIssuedButGone } from './tag/issued-but-gone.ts'
 import { tagMalformed } from './tag/malformed.ts'
@@ -137,6 +138,7 @@ export const CHECKS: readonly Check[] = [
   oddEvenTurnover,
   outsideTheWindow,
   startsOverlap,
+  overCapacity,
   tagDuplicate,
   tagIssuedButGone,
   tagMalformed,

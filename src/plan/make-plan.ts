@@ -6,6 +6,7 @@ import { planBatteries } from './batteries.ts'
 import { planCautions } from './cautions.ts'
 import { planCovers } from './covers.ts'
 import { planSchedules } from './schedules.ts'
+import { planPeaks } from './supply-peaks.ts'
 import { planWires } from './wires.ts'
 
 /** Every derived number of a site on a day, computed once, with its working. The same site and day give the same plan. */
@@ -15,6 +16,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
   const schedules = planSchedules(site, on)
   const covers = planCovers(site)
   const backflows = planBackflows(site, on)
+  const peaks = planPeaks(site, schedules.schedules)
   return {
     on,
     wires: wires.wires,
@@ -23,6 +25,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     cautions: planCautions(site, on),
     covers: covers.covers,
     backflows: backflows.backflows,
-    workings: [wires, schedules, batteries, covers, backflows].flatMap(part => part.workings)
+    peaks: peaks.peaks,
+    workings: [wires, schedules, peaks, batteries, covers, backflows].flatMap(part => part.workings)
   }
 }

@@ -18,6 +18,8 @@ export interface Plan {
   readonly cautions: readonly ChosenCaution[]
   readonly covers: readonly CoverPlan[]
   readonly backflows: ReadonlyMap<string, DuePlan>
+  /** By supply id. */
+  readonly peaks: ReadonlyMap<string, PeakPlan>
   /** Each calculation that was used, with its working, for the appendix. */
   readonly workings: readonly Working[]
 }
@@ -115,4 +117,22 @@ export interface CoverPlan {
   readonly coverM: Maybe<number>
   readonly leastM: number
   readonly location: string
+}
+
+/** The most that is drawn from a supply at once, as programmed, in the year of the schedules; times by the legal clock. */
+export interface PeakPlan {
+  readonly supply: string
+  readonly flowM3s: number
+  /** The first day on which so much is drawn. */
+  readonly on: IsoDate
+  /** Minutes after midnight of that day; the end may pass 1,440. */
+  readonly fromMinute: number
+  readonly toMinute: number
+  /** Ids of the stations that are open then, in the order in which they opened. */
+  readonly stations: readonly string[]
+  /** Days on which more is drawn than the supply's limit, and the first of them; 0 where it states none. */
+  readonly daysOver: number
+  readonly firstOver?: IsoDate
+  /** Ids of stations that water and whose flow is not stated: what they draw is not in the figure. */
+  readonly flowNotStated: readonly string[]
 }
