@@ -1,5 +1,3 @@
-import type { Browser, LaunchOptions } from 'puppeteer'
-
 /** One place to look for a browser. */
 export interface BrowserPlace {
   readonly path: string
@@ -21,20 +19,9 @@ export interface LookOptions {
   readonly home?: string
 }
 
-export interface Started {
-  readonly browser?: Browser
-  readonly place?: BrowserPlace
-  readonly failures: readonly BrowserFailure[]
-}
-
 export const PROJECT: string
 export const EMBEDDED: string
 export const UNPACKED: string
 export function browserPlaces(options?: LookOptions): BrowserPlace[]
 export function browsersThere(options?: LookOptions): BrowserPlace[]
 export function noBrowserMessage(failures?: readonly BrowserFailure[], options?: LookOptions): string[]
-export function startFirst(
-  launch: (options: LaunchOptions) => Promise<Browser>,
-  places: readonly BrowserPlace[]
-): Promise<Started>
-export function reasonOf(error: unknown): string

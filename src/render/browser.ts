@@ -1,7 +1,8 @@
 import { statSync } from 'node:fs'
 import puppeteer from 'puppeteer'
 import type { Browser } from 'puppeteer'
-import { browsersThere, noBrowserMessage, startFirst } from '../../setup/browser.mjs'
+import { startFirst } from '../../setup/browser-start.mjs'
+import { browsersThere, noBrowserMessage } from '../../setup/browser.mjs'
 
 export interface OpenBrowser {
   readonly browser: Browser

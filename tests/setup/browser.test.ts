@@ -11,7 +11,8 @@ import {
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { browserPlaces, browsersThere, noBrowserMessage, reasonOf, startFirst } from '../../setup/browser.mjs'
+import { reasonOf, startFirst } from '../../setup/browser-start.mjs'
+import { browserPlaces, browsersThere, noBrowserMessage } from '../../setup/browser.mjs'
 import type { BrowserPlace } from '../../setup/browser.mjs'
 import { setupFile } from './setup-file.ts'
 

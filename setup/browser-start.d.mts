@@ -1,0 +1,14 @@
+import type { Browser, LaunchOptions } from 'puppeteer'
+import type { BrowserFailure, BrowserPlace } from './browser.mjs'
+
+export interface Started {
+  readonly browser?: Browser
+  readonly place?: BrowserPlace
+  readonly failures: readonly BrowserFailure[]
+}
+
+export function startFirst(
+  launch: (options: LaunchOptions) => Promise<Browser>,
+  places: readonly BrowserPlace[]
+): Promise<Started>
+export function reasonOf(error: unknown): string
