@@ -39,11 +39,11 @@ function controllerBlocks(controller: Controller, context: PageContext, withStri
   return [
     { kind: 'heading', id: `controller-${controller.id}`, text: controller.id },
     { kind: 'facts', rows: facts(controller, words) },
+    ...(strip ? [strip] : []),
     ...programCards(controller, context),
     ...(controller.programs.length === 0
       ? [{ kind: 'not-supplied', text: words.binder.controllers.noProgram } as const]
-      : []),
-    ...(strip ? [strip] : [])
+      : [])
   ]
 }
 
