@@ -69,3 +69,7 @@ export function matching(row: Row, findings: readonly Finding[]): readonly Findi
 export function rowTitle({ codes, subject }: Row): string {
   return `${codes.join(' or ')}${subject === undefined ? '' : ` of ${subject}`}`
 }
+
+export function quietTitle({ code, subject }: Quiet): string {
+  return subject === undefined ? code : `${code} of ${subject}`
+}
