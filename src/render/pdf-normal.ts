@@ -1,5 +1,5 @@
-import { isStream, readPdfFile } from './pdf-file.ts'
-import type { PdfFile } from './pdf-file.ts'
+import { readPdfFile } from './pdf-file.ts'
+import { withEvenNodeNames } from './pdf-node-names.ts'
 import { writePdfFile } from './pdf-write.ts'
 import type { IsoDate } from '../units/date.ts'
 
@@ -19,23 +19,10 @@ const PRODUCER = 'Underlid'
 export function normalizePdf(bytes: Uint8Array, facts: PdfFacts): Uint8Array {
   const file = readPdfFile(bytes)
   if (!file) throw new Error('The browser wrote a PDF of a form that is not known here.')
-  const objects = new Map(withEvenNodeNames(file.objects))
+  const objects = new Map(withEvenNodeNames(file))
   objects.set(file.info, infoDictionary(facts))
   objects.set(file.root, withOutlineShown(objects.get(file.root) ?? ''))
   return writePdfFile({ ...file, objects })
-}
-
-/** Table cells name their heads by node names; counted anew in their own order, they say the same in every print. */
-function withEvenNodeNames(objects: PdfFile['objects']): Map<number, string> {
-  const names = new Set<string>()
-  for (const object of objects.values())
-    if (!isStream(object)) for (const match of object.matchAll(/\/ID \((node\d+)\)/gu)) names.add(match[1] ?? '')
-  const even = new Map([...names].sort().map((name, index) => [name, `node${String(index + 1).padStart(8, '0')}`]))
-  const rename = (object: string): string =>
-    isStream(object) || /^<<\/Title /u.test(object)
-      ? object
-      : object.replace(/\((node\d+)\)/gu, (whole, name: string) => (even.has(name) ? `(${even.get(name)})` : whole))
-  return new Map([...objects].map(([number, object]) => [number, rename(object)]))
 }
 
 function infoDictionary({ title, on }: PdfFacts): string {
