@@ -9,12 +9,14 @@ export interface Expectation {
   readonly values?: Readonly<Record<string, number | string>>
   /** Words that the message holds. */
   readonly says?: string
+  /** Words that the fix holds. */
+  readonly fix?: string
 }
 
 /** Figures are written to three digits, so half a percent tells a rounding from another figure. */
 const VALUES_WITHIN_PERCENT = 0.5
 
-/** Reads `1 · subject "Z1" · severity error · values { loop_ohm: 14.84 } · says "410 m"`; throws on anything else. */
+/** Reads `1 · subject "Z1" · severity error · values { loop_ohm: 14.84 } · says "410 m" · fix "276.2 m"`; throws on anything else. */
 export function parseExpectation(text: string): Expectation {
   const [count, ...parts] = text.split(' · ')
   if (!/^[1-9]\d*$/u.test(count ?? '')) throw new Error(`"${count}" is no number of findings`)
@@ -22,8 +24,8 @@ export function parseExpectation(text: string): Expectation {
 }
 
 function parsePart(part: string): Partial<Expectation> {
-  const [, key, rest = ''] = /^(subject|severity|values|says) (.+)$/u.exec(part) ?? []
-  if (key === 'subject' || key === 'says') return { [key]: JSON.parse(rest) as string }
+  const [, key, rest = ''] = /^(subject|severity|values|says|fix) (.+)$/u.exec(part) ?? []
+  if (key === 'subject' || key === 'says' || key === 'fix') return { [key]: JSON.parse(rest) as string }
   if (key === 'severity' && /^(error|warning|note)$/u.test(rest)) return { severity: rest }
   if (key === 'values') return { values: parseValues(rest) }
   throw new Error(`"${part}" is nothing that can be expected`)
@@ -37,10 +39,11 @@ function parseValues(text: string): Record<string, number | string> {
 }
 
 export function meets(finding: Finding, expected: Expectation): boolean {
-  const { subject, severity, says, values = {} } = expected
+  const { subject, severity, says, fix, values = {} } = expected
   if (subject !== undefined && finding.subject !== subject) return false
   if (severity !== undefined && finding.severity !== severity) return false
   if (says !== undefined && !plain(finding.message).includes(says)) return false
+  if (fix !== undefined && !plain(finding.fix).includes(fix)) return false
   return Object.entries(values).every(([key, value]) => sameValue(finding.values[key], value, VALUES_WITHIN_PERCENT))
 }
 
@@ -56,7 +59,8 @@ export const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
 /** For the message of a failing test. */
 export function told(findings: readonly Finding[]): string {
   const lines = findings.map(
-    ({ subject, severity, message, values }) => `  ${severity} "${subject}" ${message} ${JSON.stringify(values)}`
+    ({ subject, severity, message, fix, values }) =>
+      `  ${severity} "${subject}" ${message} ${JSON.stringify(values)} ${fix}`
   )
   return lines.length === 0 ? '  nothing' : lines.join('\n')
 }

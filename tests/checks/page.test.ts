@@ -28,7 +28,7 @@ describe('a page of cases', () => {
       `${FENCE}yaml visit`,
       'on: 2026-04-10',
       FENCE,
-      'expect: 1 · subject "Z1" · severity error · values { loop_ohm: 14.84 } · says "a b"',
+      'expect: 1 · subject "Z1" · severity error · values { loop_ohm: 14.84 } · says "a b" · fix "c"',
       'expect: 1',
       '',
       ...CASE
@@ -45,7 +45,7 @@ describe('a page of cases', () => {
         sites: [{ name: 'alder', keys: 'title: Alder\n' }],
         visits: ['on: 2026-04-10\n'],
         expects: [
-          { count: 1, subject: 'Z1', severity: 'error', values: { loop_ohm: 14.84 }, says: 'a b' },
+          { count: 1, subject: 'Z1', severity: 'error', values: { loop_ohm: 14.84 }, says: 'a b', fix: 'c' },
           { count: 1 }
         ]
       },
@@ -84,6 +84,7 @@ describe('an expectation', () => {
     subject: 'Z1',
     severity: 'error',
     message: 'Z1: 410\u00a0m is a loop.',
+    fix: 'Use 2.5\u00a0mm².',
     values: { loop_ohm: 14.84, passing_size: '2.5 mm²' }
   } as unknown as Finding
   const met = (text: string) => meets(finding, parseExpectation(`1 · ${text}`))
@@ -102,6 +103,8 @@ describe('an expectation', () => {
     expect(met('subject "Z"')).toBe(false)
     expect(met('severity warning')).toBe(false)
     expect(met('says "411 m"')).toBe(false)
+    expect(met('fix "Use 4 mm²"')).toBe(false)
+    expect(met('fix "Use 2.5 mm²."')).toBe(true)
     expect(met('subject "Z1" · severity error · values { passing_size: "2.5 mm²" } · says "410 m is"')).toBe(true)
   })
 })
