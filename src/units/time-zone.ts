@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill'
 import { fromEpochDay } from './date.ts'
 import type { EpochDay } from './date.ts'
 
-const knownDays = new Map<string, number>()
+const knownZones = new Map<string, Map<EpochDay, number>>()
 const knownYears = new Map<string, number>()
 
 /**
@@ -10,12 +10,13 @@ const knownYears = new Map<string, number>()
  * 0 otherwise. Standard time is the least offset of the year, which holds in both hemispheres. `timeZone` is an IANA name.
  */
 export function daylightMinutes(day: EpochDay, timeZone: string): number {
-  const key = `${timeZone} ${day}`
-  const known = knownDays.get(key)
+  const days = knownZones.get(timeZone) ?? new Map<EpochDay, number>()
+  knownZones.set(timeZone, days)
+  const known = days.get(day)
   if (known !== undefined) return known
   const date = Temporal.PlainDate.from(fromEpochDay(day))
   const minutes = offsetMinutes(date, timeZone) - leastOffset(date.year, timeZone)
-  knownDays.set(key, minutes)
+  days.set(day, minutes)
   return minutes
 }
 
