@@ -66,6 +66,8 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   return { assessment, built: built.map(one => one.site.id), leftOut, report, ...(prints ? { prints } : {}) }
 }
 
+const PRINTS = ['binder', 'labels', 'restricted'] as const
+
 function askedOf({ sources, sites }: Assessment, only: readonly string[]): ReadonlySet<string> {
   refuseUnknownSites(sources, only)
   return new Set(only.length > 0 ? only : sites.map(one => one.id))
@@ -140,7 +142,7 @@ function keptPatterns({ sources, fleet }: Assessment, built: readonly PageContex
   const ids = sources.sites.map(one => one.id)
   const carried = ids.filter(id => !built.some(one => one.site.id === id))
   return [
-    ...carried.flatMap(id => [`office/${id}/*`, `print/${id}-*`]),
+    ...carried.flatMap(id => [`office/${id}/*`, ...PRINTS.map(name => `print/${id}-${name}.pdf`)]),
     ...fleet.register.filter(entry => carried.includes(entry.site)).map(entry => `public/B/${entry.tag}/*`),
     ...ids.flatMap(id => [
       ...(print?.binders ? [] : [`print/${id}-binder.pdf`]),

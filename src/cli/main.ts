@@ -31,12 +31,6 @@ function plainly(text: string): string {
   return bare.charAt(0).toUpperCase() + bare.slice(1)
 }
 
-// A reader that closes early (head, a pager) is no fault: stop quietly.
-process.stdout.on('error', error => {
-  if ((error as NodeJS.ErrnoException).code === 'EPIPE') process.exit(process.exitCode ?? EXIT.done)
-  throw error
-})
-
 try {
   await program.parseAsync()
 } catch (error) {

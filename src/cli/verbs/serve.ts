@@ -34,8 +34,8 @@ export function addServe(program: Command): void {
           )
           return true
         } catch (error) {
-          if (!(error instanceof Refusal)) throw error
-          complain(error.lines.join('\n'))
+          // A preview goes on: the next edit may mend what this one broke.
+          complain(error instanceof Refusal ? error.lines.join('\n') : (error as Error).message)
           return false
         }
       }
