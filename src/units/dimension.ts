@@ -34,7 +34,11 @@ export const DIMENSIONS = {
       ha: 'hectare',
       acre: 'acre',
       'mm²': 'mm^2',
-      mm2: 'mm^2'
+      mm2: 'mm^2',
+      'cm²': 'cm^2',
+      'in²': 'in^2',
+      cm2: 'cm^2',
+      in2: 'in^2'
     }
   },
   volume: {
