@@ -170,7 +170,11 @@ describe('a register with a line that cannot be read', () => {
   it('is never written anew, so that no tag that was issued is lost', () => {
     const damaged = `${readFileSync(file, 'utf8')}GYDBQ37,kestrel-cross,VB9,gone,2025-04-14,\n`
     writeFileSync(file, damaged)
-    for (const args of [['tag', 'kestrel-cross'], ['tag', '--retire', '7KQ3F9X'], ['new', 'quay-street']]) {
+    for (const args of [
+      ['tag', 'kestrel-cross'],
+      ['tag', '--retire', '7KQ3F9X'],
+      ['new', 'quay-street']
+    ]) {
       const { code, err } = underlid(args, folder)
       expect(code, args.join(' ')).toBe(2)
       expect(err).toContain('tags.csv')
