@@ -30,7 +30,7 @@ export async function picturesOf(file: string, dpi = 300): Promise<Picture[]> {
   const pictures: Picture[] = []
   for (const page of document.pages()) {
     const { data, width, height } = await page.render({ scale: dpi / 72, render: 'bitmap' })
-    pictures.push({ data: asRgba(data), width, height })
+    pictures.push({ data: new Uint8ClampedArray(data), width, height })
   }
   document.destroy()
   library.destroy()
@@ -91,17 +91,6 @@ export function photocopy({ data, width, height }: Picture): Picture {
     copy[index + 3] = 255
   }
   return { data: copy, width, height }
-}
-
-/** The renderer hands back blue first. */
-function asRgba(bgra: Uint8Array): Uint8ClampedArray<ArrayBuffer> {
-  const rgba = new Uint8ClampedArray(bgra)
-  for (let index = 0; index < rgba.length; index += 4) {
-    const blue = rgba[index] ?? 0
-    rgba[index] = rgba[index + 2] ?? 0
-    rgba[index + 2] = blue
-  }
-  return rgba
 }
 
 function cutOut({ data, width, height }: Picture, { left, top, side }: Place): Picture {

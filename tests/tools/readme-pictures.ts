@@ -73,13 +73,10 @@ async function pageWith(title: string): Promise<number> {
   return index
 }
 
-/** The bitmap comes blue first. */
 function save(picture: Picture | undefined, name: string): void {
   if (!picture) throw new Error(`nothing to save as ${name}`)
   const { data, width, height } = picture
   const png = new PNG({ width, height })
-  for (let index = 0; index < data.length; index += 4) {
-    png.data.set([data[index + 2] ?? 0, data[index + 1] ?? 0, data[index] ?? 0, 255], index)
-  }
+  png.data.set(data)
   writeFileSync(join(images, name), PNG.sync.write(png))
 }
