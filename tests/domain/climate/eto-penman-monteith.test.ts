@@ -100,6 +100,8 @@ describe('what stands in for weather that is not known', () => {
     expect(windAt2M({ speedMPerS: 3, heightM: 10 })).toBeLessThan(3)
     expect(windAt2M({ speedMPerS: 3, heightM: 1 })).toBeGreaterThan(3)
     expect(windAt2M({ speedMPerS: 3, heightM: 2.001 })).toBeCloseTo(3, 2)
+    // 4.87 / ln(67.8 × 3 − 5.42) by hand.
+    expect(windAt2M({ speedMPerS: 1, heightM: 3 })).toBeCloseTo(0.92092, 4)
   })
 
   it('holds cloud to a third at the darkest and a clear day at the brightest', () => {

@@ -44,6 +44,14 @@ function solarRows(): Row[] {
       ['sunset angle', one.expected.sunsetAngle, sun.sunsetAngleRad]
     ]),
     ...rows({ ...geometry, tolerance: 0.05 }, [['radiation, MJ/m² a day', one.expected.raMJ, sun.extraterrestrialMj]]),
+    ...rows({ ...geometry, source: 'worked on paper', tolerance: 0.000006 }, [
+      ['distance factor at 20° S on day 246', 0.98483, sun.distanceFactor],
+      ['declination', 0.11966, sun.declinationRad],
+      ['sunset angle', 1.52702, sun.sunsetAngleRad]
+    ]),
+    ...rows({ ...geometry, source: 'worked on paper', tolerance: 0.0006 }, [
+      ['radiation, MJ/m² a day', 32.194, sun.extraterrestrialMj]
+    ]),
     ...rows({ ...geometry, source: `${FAO}, example 9`, tolerance: 0.05 }, [
       ['day length, h', two.expected.hours, solarDay(two.inputs.latDeg, two.inputs.doy).daylightH]
     ]),
