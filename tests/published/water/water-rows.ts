@@ -312,7 +312,7 @@ function cycleRows(): Row[] {
   }
   const byTable = (texture: string, rate: number, printed: readonly number[]) =>
     rows(
-      { ...formula, tolerance: 0.051 },
+      { ...formula, tolerance: 0.05 },
       printed.map((published, band) => {
         const slope = [0.03, 0.06, 0.12, 0.2][band] ?? 0
         const ground = present(soilIntake(texture, slope))
