@@ -12,7 +12,12 @@ import { date } from '../../src/units/date.ts'
 const require = createRequire(import.meta.url)
 const packaged = require.resolve('@microsoft/jest-sarif').replace(/lib[/\\]index\.js$/u, '')
 const schema = JSON.parse(readFileSync(join(packaged, 'lib/schemas/sarif-2.1.0-rtm.5.json'), 'utf8')) as object
-const validate = new ajvDraft4.default({ strict: false, validateFormats: false, unicodeRegExp: false, allErrors: true }).compile(schema)
+const validate = new ajvDraft4.default({
+  strict: false,
+  validateFormats: false,
+  unicodeRegExp: false,
+  allErrors: true
+}).compile(schema)
 
 const findings = allFindings(assessFleet('sites', date('2026-05-01')))
 
