@@ -30,6 +30,7 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
     language: words.language,
     title: w.fleetTitle,
     asOf: w.asOf(on),
+    findings: { label: w.allFindings, href: 'findings.html' },
     totals: [
       total(w.sites, built.length + left.length),
       total(w.boxes, sum(built.map(one => one.site.boxes.length))),
@@ -57,7 +58,7 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
       ...left.map(({ id, findings }) => ({
         id,
         title: id,
-        href: `${id}/index.html`,
+        href: `findings.html#${id}`,
         place: '–',
         boxes: 0,
         stations: 0,

@@ -167,10 +167,30 @@ export interface SitePage {
   readonly foot: string
 }
 
+/** Every finding of the fleet, by site; those that are alike are told once. */
+export interface FindingsPage {
+  readonly language: string
+  readonly title: string
+  readonly asOf: string
+  readonly lookedAt: string
+  readonly fleet: { readonly label: string; readonly href: string }
+  readonly sites: readonly {
+    readonly id: string
+    readonly title: string
+    /** Absent for a site whose pages could not be made. */
+    readonly href?: string
+    readonly counts: { readonly error: number; readonly warning: number; readonly note: number }
+    readonly groups: readonly { readonly first: Extract<Block, { kind: 'finding' }>; readonly alike?: string }[]
+  }[]
+  readonly empty: string
+  readonly foot: string
+}
+
 export interface FleetPage {
   readonly language: string
   readonly title: string
   readonly asOf: string
+  readonly findings: { readonly label: string; readonly href: string }
   readonly totals: readonly { readonly label: string; readonly value: string }[]
   readonly sites: readonly {
     readonly id: string

@@ -2,6 +2,8 @@ import type { PageContext } from '../binder/context.ts'
 import { makeBinder } from '../binder/make-binder.ts'
 import { makeBoxPage } from '../binder/make-box-page.ts'
 import { makeFleetPage } from '../binder/make-fleet-page.ts'
+import type { FleetInput } from '../binder/make-fleet-page.ts'
+import { makeFindingsPage } from '../binder/make-findings-page.ts'
 import { makeGonePage } from '../binder/make-gone-page.ts'
 import { makeLabelSheet } from '../binder/make-labels.ts'
 import { makeSitePage } from '../binder/make-site-page.ts'
@@ -44,7 +46,13 @@ export function planPages(wish: PagesWish): PlannedPages {
       ...gone,
       { path: 'public/index.html', template: 'tag-entry', data: tagEntry([...taken].sort(), words), from },
       ...built.flatMap(sitePages),
-      { path: 'office/index.html', template: 'fleet', data: fleetPage(wish), from }
+      { path: 'office/index.html', template: 'fleet', data: makeFleetPage(fleetInput(wish)), from },
+      {
+        path: 'office/findings.html',
+        template: 'findings',
+        data: makeFindingsPage(fleetInput(wish), assessment.general),
+        from
+      }
     ]
   }
 }
@@ -110,7 +118,7 @@ function sitePages(context: PageContext): PagePlan[] {
   ]
 }
 
-function fleetPage({ assessment, contexts, words, version }: PagesWish): object {
+function fleetInput({ assessment, contexts, words, version }: PagesWish): FleetInput {
   const left = assessment.sites.filter(one => !one.site).map(({ id, findings }) => ({ id, findings }))
-  return makeFleetPage({ built: contexts, left, on: assessment.on, words, version })
+  return { built: contexts, left, on: assessment.on, words, version }
 }

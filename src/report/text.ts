@@ -47,6 +47,32 @@ export function findingText(finding: Finding, paint: Paint): string {
   return lines.join('\n')
 }
 
+/** One line a finding, for an editor's list of problems: place, severity, message, code. Nothing is folded. */
+export function findingsLines(findings: readonly Finding[]): string {
+  return findings
+    .map(
+      ({ place, severity, message, code }) =>
+        `${place.file}:${place.line}:${place.column}: ${severity}: ${message} [${code}]`
+    )
+    .join('\n')
+}
+
+/** A row a site: its errors, warnings and notes, and a word where its files could not be read. */
+export function sitesTable(
+  sites: readonly { readonly id: string; readonly site?: unknown; readonly findings: readonly Finding[] }[]
+): string {
+  const width = Math.max(4, ...sites.map(one => one.id.length))
+  const row = (id: string, ...cells: string[]) =>
+    `  ${id.padEnd(width)}  ${cells.map(cell => cell.padStart(10)).join('')}`
+  return [
+    row('site', 'errors', 'warnings', 'notes'),
+    ...sites.map(({ id, site, findings }) => {
+      const { error, warning, note } = countFindings(findings)
+      return row(id, String(error), String(warning), String(note)) + (site ? '' : '  could not be read')
+    })
+  ].join('\n')
+}
+
 /** "6 errors, 3 warnings, 1 note." */
 export function countsText(findings: readonly Finding[]): string {
   const { error, warning, note } = countFindings(findings)

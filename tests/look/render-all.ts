@@ -2,7 +2,7 @@ import { templateEnvironment } from '../../src/render/template-environment.ts'
 import { BINDER_METRIC } from './binder-metric.ts'
 import { BINDER_US } from './binder-us.ts'
 import { BOX_METRIC, BOX_US, GONE, TAG_ENTRY } from './box-pages.ts'
-import { FLEET, LABELS_METRIC, LABELS_US, SITE } from './sheets.ts'
+import { FINDINGS, FLEET, LABELS_METRIC, LABELS_US, SITE } from './sheets.ts'
 
 /** Every page kind with an invented view: name of the file, template, view. */
 export const PAGES = [
@@ -15,6 +15,7 @@ export const PAGES = [
   { name: 'gone', template: 'pages/gone.njk', view: GONE, kind: 'box' },
   { name: 'tag-entry', template: 'pages/tag-entry.njk', view: TAG_ENTRY, kind: 'box' },
   { name: 'site', template: 'pages/site.njk', view: SITE, kind: 'office' },
+  { name: 'findings', template: 'pages/findings.njk', view: FINDINGS, kind: 'office' },
   { name: 'fleet', template: 'pages/fleet.njk', view: FLEET, kind: 'office' }
 ] as const
 

@@ -1,4 +1,4 @@
-import type { FleetPage, Label, LabelSheet, SitePage } from '../../src/binder/pages.ts'
+import type { FindingsPage, FleetPage, Label, LabelSheet, SitePage } from '../../src/binder/pages.ts'
 import { BINDER_METRIC } from './binder-metric.ts'
 import type { FindingBlock } from '../../src/binder/blocks.ts'
 import { computed, gap, mono, open, qr, stated, withState } from './values.ts'
@@ -170,6 +170,7 @@ export const FLEET: FleetPage = {
   language: 'en-US',
   title: 'Sites',
   asOf: 'As of 2026-05-01',
+  findings: { label: 'All findings', href: 'findings.html' },
   totals: [
     { label: 'Sites', value: '6' },
     { label: 'Valve boxes', value: '43' },
@@ -260,5 +261,27 @@ export const FLEET: FleetPage = {
       href: 'brindle-common/index.html'
     }
   ],
+  foot: 'Underlid 0.1.0 · as of 2026-05-01 · for the office, not for hosting'
+}
+
+export const FINDINGS: FindingsPage = {
+  language: 'en-US',
+  title: 'Findings',
+  asOf: 'As of 2026-05-01',
+  lookedAt: 'Looked at 6 sites, 43 valve boxes, 33 controllers and 54 stations.',
+  fleet: { label: 'Sites', href: 'index.html' },
+  sites: [
+    {
+      id: SITE.site,
+      title: SITE.title,
+      href: `${SITE.site}/index.html`,
+      counts: SITE.counts,
+      groups: SITE.findings.map((first, index) =>
+        index === 0 ? { first, alike: 'The same holds for 2 more: Z2, Z3.' } : { first }
+      )
+    },
+    { id: 'quay-street', title: 'quay-street', counts: { error: 0, warning: 0, note: 0 }, groups: [] }
+  ],
+  empty: 'Nothing was found.',
   foot: 'Underlid 0.1.0 · as of 2026-05-01 · for the office, not for hosting'
 }

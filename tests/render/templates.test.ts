@@ -3,7 +3,7 @@ import { PAGES, renderPage } from '../look/render-all.ts'
 import { idsOf, textOf } from '../look/text-of.ts'
 import { BINDER_METRIC } from '../look/binder-metric.ts'
 import { BOX_METRIC, BOX_US, TAG_ENTRY } from '../look/box-pages.ts'
-import { LABELS_METRIC, SITE } from '../look/sheets.ts'
+import { FINDINGS, LABELS_METRIC, SITE } from '../look/sheets.ts'
 
 const rendered = PAGES.map(({ name, template, view, kind }) => ({ name, view, kind, html: renderPage(template, view) }))
 
@@ -149,9 +149,14 @@ describe('other pages', () => {
   })
 
   it('fleet and site pages hold with nothing on them', () => {
-    const empty = { language: 'en-US', title: 'Sites', asOf: '', totals: [], sites: [], due: [], foot: '' }
+    const findings = { label: 'All findings', href: 'findings.html' }
+    const empty = { language: 'en-US', title: 'Sites', asOf: '', findings, totals: [], sites: [], due: [], foot: '' }
     expect(textOf(renderPage('pages/fleet.njk', empty))).toContain('Nothing is due.')
     const bare = { ...SITE, facts: [], links: [], boxes: [], batteries: [], findings: [] }
     expect(textOf(renderPage('pages/site.njk', bare))).toContain('Nothing found.')
+  })
+
+  it('the findings page holds with nothing found', () => {
+    expect(textOf(renderPage('pages/findings.njk', { ...FINDINGS, sites: [] }))).toContain('Nothing was found.')
   })
 })

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../src/diagnostics/finding.ts'
 import { PLAIN } from '../../src/report/paint.ts'
-import { countsText, findingsText, findingText } from '../../src/report/text.ts'
+import { countsText, findingsLines, findingsText, findingText, sitesTable } from '../../src/report/text.ts'
 
 const finding = (patch: Partial<Finding> = {}): Finding => ({
   code: 'wire/loop-over-limit',
@@ -69,5 +69,26 @@ describe('many findings', () => {
   it('are counted in words', () => {
     expect(countsText([finding(), finding({ severity: 'note' })])).toBe('1 error, 0 warnings, 1 note')
     expect(countsText([])).toBe('0 errors, 0 warnings, 0 notes')
+  })
+})
+
+describe('findings for an editor', () => {
+  it('are one line each, place first, and are not folded', () => {
+    const lines = findingsLines(Array.from({ length: 9 }, () => finding())).split('\n')
+    expect(lines).toHaveLength(9)
+    expect(lines[0]).toBe(
+      'sites/quay-street/site.md:42:13: error: Z3: the loop is 14.8 Ω; the limit of K1 is 10 Ω. [wire/loop-over-limit]'
+    )
+  })
+})
+
+describe('a run over the fleet', () => {
+  it('has a row a site and says which could not be read', () => {
+    const rows = sitesTable([
+      { id: 'quay-street', site: {}, findings: [finding(), finding({ severity: 'note' })] },
+      { id: 'broken', findings: [finding()] }
+    ]).split('\n')
+    expect(rows[1]).toMatch(/quay-street\s+1\s+0\s+1$/u)
+    expect(rows[2]).toMatch(/broken\s+1\s+0\s+0 {2}could not be read$/u)
   })
 })

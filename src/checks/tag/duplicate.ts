@@ -1,3 +1,4 @@
+import type { RegisteredTag } from '../../model/fleet.ts'
 import type { Box, Site } from '../../model/site.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
@@ -27,7 +28,7 @@ export const tagDuplicate: SiteCheck = {
         subject: box.id,
         at: at(box, 'tag'),
         message: `${box.id} carries the tag ${box.tag}, which ${first.box} ${first.site === site.id ? 'of this site' : `of ${first.site}`} carries too.`,
-        fix: `See which box carries the label; remove the tag from the other and run "npx underlid tag ${site.id}".`,
+        fix: fixText(box.id, site.id, registeredTag(box, site, fleet.register)),
         values: { tag: box.tag ?? '', other_box: first.box, other_site: first.site }
       })
     }
@@ -49,4 +50,17 @@ function firstHolder(
     if (match) return { site: other.id, box: match.id }
   }
   return undefined
+}
+
+/** The tag that the register holds for a box and that no box of the site carries: most likely the one on its label. */
+function registeredTag(box: Box, site: Site, register: readonly RegisteredTag[]): string | undefined {
+  const held = new Set(site.boxes.map(one => one.tag))
+  return register.find(one => one.site === site.id && one.box === box.id && one.state === 'live' && !held.has(one.tag))
+    ?.tag
+}
+
+function fixText(box: string, site: string, own: string | undefined): string {
+  return own === undefined
+    ? `See which box carries the label; remove the tag from the other and run "npx underlid tag ${site}".`
+    : `See the label of ${box}: the register holds ${own} for it. If that is what it says, write "tag: ${own}".`
 }

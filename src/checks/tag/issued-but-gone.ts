@@ -20,6 +20,8 @@ export const tagIssuedButGone: SiteCheck = {
     for (const entry of fleet.register) {
       if (entry.site !== site.id || entry.state !== 'live' || held.has(entry.tag)) continue
       const box = site.boxes.find(one => one.id === entry.box)
+      // Where the box carries its neighbor's tag instead, tag/duplicate names this one.
+      if (box && site.boxes.some(one => one.id !== box.id && one.tag !== undefined && one.tag === box.tag)) continue
       report({
         subject: entry.box,
         at: box ? at(box, 'tag') : at(site, 'boxes'),

@@ -1,6 +1,13 @@
 /** Words of the pages for the office. */
 export const officeWords = {
   fleetTitle: 'Sites',
+  findingsTitle: 'Findings',
+  allFindings: 'All findings',
+  general: 'The register of tags',
+  noFindings: 'Nothing was found.',
+  lookedAt: (counts: { sites: number; boxes: number; controllers: number; stations: number }, left: number) =>
+    `Looked at ${counts.sites} sites, ${counts.boxes} valve boxes, ${counts.controllers} controllers and ${counts.stations} stations.` +
+    (left > 0 ? ` ${left} more could not be read.` : ''),
   asOf: (day: string) => `As of ${day}`,
   sites: 'Sites',
   boxes: 'Valve boxes',

@@ -1,0 +1,35 @@
+import type { FindingsPage } from './pages.ts'
+import { findingGroups } from './finding-groups.ts'
+import { fleetCounts } from './fleet-counts.ts'
+import type { FleetInput } from './make-fleet-page.ts'
+import { countFindings } from '../diagnostics/finding.ts'
+import type { Finding } from '../diagnostics/finding.ts'
+
+/** Every finding of the fleet, by site; links are relative to office/. Findings of no site come first. */
+export function makeFindingsPage(input: FleetInput, general: readonly Finding[]): FindingsPage {
+  const { built, left, on, words, version } = input
+  const w = words.office
+  const site = (id: string, title: string, findings: readonly Finding[], href?: string) => ({
+    id,
+    title,
+    ...(href ? { href } : {}),
+    counts: countFindings(findings),
+    groups: findingGroups(findings, words)
+  })
+  return {
+    language: words.language,
+    title: w.findingsTitle,
+    asOf: w.asOf(on),
+    lookedAt: w.lookedAt(fleetCounts(built.map(one => one.site)), left.length),
+    fleet: { label: w.fleetTitle, href: 'index.html' },
+    sites: [
+      ...(general.length > 0 ? [site('fleet', w.general, general)] : []),
+      ...left.map(one => site(one.id, one.id, one.findings)),
+      ...built
+        .filter(one => one.findings.length > 0)
+        .map(one => site(one.site.id, one.site.title, one.findings, `${one.site.id}/index.html`))
+    ],
+    empty: w.noFindings,
+    foot: w.foot(version, on)
+  }
+}
