@@ -49,5 +49,7 @@ function lookedAt({ sites }: Assessment): string {
     many(counts.controllers, 'controller'),
     many(counts.stations, 'station')
   ]
-  return `${many(sites.length, 'site')} (${held.join(', ')}) by ${CHECKS.length} checks`
+  const unread = sites.filter(one => !one.site).length
+  const left = unread > 0 ? `, ${unread} could not be read` : ''
+  return `${many(sites.length, 'site')} (${held.join(', ')}${left}) by ${CHECKS.length} checks`
 }
