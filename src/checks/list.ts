@@ -68,6 +68,10 @@ import { acCoil } from './valve/ac-coil.ts'
 import { coilKindUnknown } from './valve/coil-kind-unknown.ts'
 import { coilResistanceOff } from './valve/coil-resistance-off.ts'
 import { flowBelowMinimum } from './valve/flow-below-minimum.ts'
+import { cycleOverIntake } from './water/cycle-over-intake.ts'
+import { needExceedsWindow } from './water/need-exceeds-window.ts'
+import { waterOverCapacity } from './water/over-capacity.ts'
+import { rainIndoors } from './water/rain-indoors.ts'
 import { coilVoltageLow } from './wire/coil-voltage-low.ts'
 import { loopOverLimit } from './wire/loop-over-limit.ts'
 import { parallelValves } from './wire/parallel-valves.ts'
@@ -148,6 +152,10 @@ export const CHECKS: readonly Check[] = [
   coilKindUnknown,
   coilResistanceOff,
   flowBelowMinimum,
+  cycleOverIntake,
+  needExceedsWindow,
+  waterOverCapacity,
+  rainIndoors,
   coilVoltageLow,
   loopOverLimit,
   parallelValves,

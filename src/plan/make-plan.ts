@@ -7,6 +7,7 @@ import { planCautions } from './cautions.ts'
 import { planCovers } from './covers.ts'
 import { planSchedules } from './schedules.ts'
 import { planPeaks } from './supply-peaks.ts'
+import { planWater } from './water.ts'
 import { planWires } from './wires.ts'
 
 /** Every derived number of a site on a day, computed once, with its working. The same site and day give the same plan. */
@@ -17,6 +18,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
   const covers = planCovers(site)
   const backflows = planBackflows(site, on)
   const peaks = planPeaks(site, schedules.schedules)
+  const water = planWater(site, on, schedules.schedules)
   return {
     on,
     wires: wires.wires,
@@ -26,6 +28,8 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     covers: covers.covers,
     backflows: backflows.backflows,
     peaks: peaks.peaks,
-    workings: [wires, schedules, peaks, batteries, covers, backflows].flatMap(part => part.workings)
+    water: water.water,
+    nights: water.nights,
+    workings: [wires, schedules, water, peaks, batteries, covers, backflows].flatMap(part => part.workings)
   }
 }

@@ -3,6 +3,7 @@ import type { ChosenCaution } from '../domain/safety/cautions.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { Run } from '../domain/schedule/program.ts'
+import type { LongestCycle } from '../domain/water/cycle-soak.ts'
 import type { WireSize } from '../units/wire-size.ts'
 
 /**
@@ -20,6 +21,10 @@ export interface Plan {
   readonly backflows: ReadonlyMap<string, DuePlan>
   /** By supply id. */
   readonly peaks: ReadonlyMap<string, PeakPlan>
+  /** By station id; every station of the site has one. */
+  readonly water: ReadonlyMap<string, WaterPlan>
+  /** What the plants need of the hours allowed, by supply or controller and then by month; only where a rule limits the hours. */
+  readonly nights: readonly NightPlan[]
   /** Each calculation that was used, with its working, for the appendix. */
   readonly workings: readonly Working[]
 }
@@ -135,4 +140,81 @@ export interface PeakPlan {
   readonly firstOver?: IsoDate
   /** Ids of stations that water and whose flow is not stated: what they draw is not in the figure. */
   readonly flowNotStated: readonly string[]
+}
+
+/** What a station's water does on its ground, and what its plants need of it, in the year of the schedules. */
+export interface WaterPlan {
+  readonly station: string
+  /** Flow over the whole area, m/s. */
+  readonly rateMPerS: Maybe<number>
+  readonly intake: Maybe<IntakePlan>
+  readonly reservoir: Maybe<ReservoirPlan>
+  /** The longest that the programs set; left out where it never waters. */
+  readonly longestSet?: {
+    /** One cycle. */
+    readonly cycle: SetRun
+    /** All cycles of one start. */
+    readonly watering: SetRun
+  }
+  /** Depth that `longestSet.watering` puts on. */
+  readonly appliedM: Maybe<number>
+  /** Twelve, January first. */
+  readonly months: readonly WaterMonth[]
+}
+
+export interface SetRun {
+  readonly program: string
+  /** 1 to 12: the first month in which it is so long. */
+  readonly month: number
+  readonly seconds: number
+  readonly cycles: number
+}
+
+/** How fast the ground takes water in. Only for devices that wet an area. */
+export interface IntakePlan {
+  readonly intakeMPerS: number
+  /** Depth that may stand before it runs off. */
+  readonly surfaceM: number
+  /** By the record of the site, or at least in part by a table of textures. */
+  readonly by: 'record' | 'texture'
+  /** Longest cycle before water runs off. */
+  readonly longestS: Maybe<LongestCycle>
+}
+
+/** What the root zone or the substrate takes up at once. */
+export interface ReservoirPlan {
+  readonly holdsM: number
+  /** At the high end of what the texture may hold; the same as `holdsM` where the record states it. */
+  readonly atMostM: number
+  readonly by: 'record' | 'texture'
+  /** Longest run that `holdsM` takes up. */
+  readonly longestS: Maybe<number>
+}
+
+export interface WaterMonth {
+  /** What the plants lack, before losses, over the days in season and within the dates of its programs. */
+  readonly needM: Maybe<number>
+  /** Watering days; by the week they need not be whole. 0 where nothing runs. */
+  readonly events: number
+  /** Set for a watering day, all starts together; the mean where programs differ. */
+  readonly setS: number
+  /** Needed on a watering day, each cycle rounded up to the controller's step. */
+  readonly needS: Maybe<number>
+}
+
+/** The night of a month that asks for most: what the plants need on it, against the hours that the rules allow in one day. */
+export interface NightPlan {
+  readonly of: 'supply' | 'controller'
+  readonly id: string
+  /** 1 to 12. */
+  readonly month: number
+  readonly needS: number
+  readonly allowedS: number
+  /** Zones that may run at once. */
+  readonly zonesAtOnce: number
+  /** Nights of the month on which anything runs. */
+  readonly nights: number
+  /** Ids of the stations of that night whose need is in the figure, and of those whose need is not known. */
+  readonly stations: readonly string[]
+  readonly notKnown: readonly string[]
 }

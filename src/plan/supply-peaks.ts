@@ -33,7 +33,7 @@ export function planPeaks(site: Site, schedules: ReadonlyMap<string, SchedulePla
 }
 
 /** A controller draws from the supply that it names; one that names none draws from the site's only supply. */
-function controllersOn(site: Site, supply: Supply): readonly Controller[] {
+export function controllersOn(site: Site, supply: Supply): readonly Controller[] {
   return site.controllers.filter(
     one => (one.supply ?? (site.supplies.length === 1 ? supply.id : undefined)) === supply.id
   )

@@ -37,6 +37,12 @@ export function soilWater(texture: string): Maybe<number> {
     : absent(`no table has the available water of ${texture}: write what it holds over the root depth`)
 }
 
+/** The same at the high end of the range: no soil of the texture is likely to hold more. */
+export function soilWaterMost(texture: string): Maybe<number> {
+  const row = SOIL_WATERS.find(({ textures }) => textures.includes(plain(texture)))
+  return row ? row.mostInPerFt / IN_PER_FT : soilWater(texture)
+}
+
 /** Slope as written, "1 %", "4:1" (run to rise), "flat", as rise over run. */
 export function slopeOf(text: string): Maybe<number> {
   const bare = text.trim().toLowerCase()
