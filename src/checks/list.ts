@@ -71,7 +71,9 @@ import { flowBelowMinimum } from './valve/flow-below-minimum.ts'
 import { cycleOverIntake } from './water/cycle-over-intake.ts'
 import { needExceedsWindow } from './water/need-exceeds-window.ts'
 import { waterOverCapacity } from './water/over-capacity.ts'
+import { overNeed } from './water/over-need.ts'
 import { rainIndoors } from './water/rain-indoors.ts'
+import { underNeed } from './water/under-need.ts'
 import { coilVoltageLow } from './wire/coil-voltage-low.ts'
 import { loopOverLimit } from './wire/loop-over-limit.ts'
 import { parallelValves } from './wire/parallel-valves.ts'
@@ -155,7 +157,9 @@ export const CHECKS: readonly Check[] = [
   cycleOverIntake,
   needExceedsWindow,
   waterOverCapacity,
+  overNeed,
   rainIndoors,
+  underNeed,
   coilVoltageLow,
   loopOverLimit,
   parallelValves,
