@@ -1,20 +1,16 @@
 import type { Controller } from '../model/site.ts'
 import type { SetRun, StationMonths, WaterPlan } from './plan.ts'
 
-/** The longest cycle and the longest watering of a station over the year, each in the first month that has it. */
-export function longestSet(
-  controller: Controller,
-  number: number,
-  rows: readonly StationMonths[]
-): WaterPlan['longestSet'] {
-  const waterings = rows.filter(row => row.station === number).flatMap(row => waterings12(controller, row))
+/** The longest cycle and the longest watering that the rows of a station give over the year, each in the first month that has it. */
+export function longestSet(controller: Controller, rows: readonly StationMonths[]): WaterPlan['longestSet'] {
+  const waterings = rows.flatMap(row => wateringsOf(controller, row))
   const cycles = waterings.map(one => ({ ...one, seconds: one.seconds / one.cycles }))
   const [cycle, watering] = [longest(cycles), longest(waterings)]
   return cycle && watering && { cycle, watering }
 }
 
 /** What one start gives in each month in which the row waters. */
-function waterings12(controller: Controller, row: StationMonths): SetRun[] {
+function wateringsOf(controller: Controller, row: StationMonths): SetRun[] {
   const program = controller.programs.find(one => one.id === row.program)
   const cycles = program?.stations.find(one => one.number === row.station)?.runTime.cycles
   if (!program || cycles === undefined) return []

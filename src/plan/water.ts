@@ -53,7 +53,7 @@ function factsOf(
 
 function stationWater(facts: WaterMonthsOf): WaterPlan {
   const { station, controller, rows, rateMPerS } = facts
-  const set = controller && longestSet(controller, station.number, rows)
+  const set = controller && longestSet(controller, rows)
   return {
     station: station.id,
     rateMPerS,
