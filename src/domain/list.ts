@@ -9,6 +9,7 @@ import { dueDateCard } from './dates/due-date.ts'
 import { effectiveRainCard } from './water/effective-rain-card.ts'
 import { etoHargreaves } from './climate/eto-hargreaves.ts'
 import { etoPenmanMonteith } from './climate/eto-penman-monteith.ts'
+import { expectedReadingCard } from './wire/expected-reading.ts'
 import { landscapeCoefficientCard } from './water/landscape-coefficient.ts'
 import { meterUnits } from './water/meter-units.ts'
 import { monthlyMinutesCard } from './schedule/monthly-minutes.ts'
@@ -47,6 +48,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   effectiveRainCard,
   etoHargreaves,
   etoPenmanMonteith,
+  expectedReadingCard,
   landscapeCoefficientCard,
   meterUnits,
   monthlyMinutesCard,
