@@ -5,6 +5,7 @@ import { batteriesSection } from './sections/batteries.ts'
 import { boxesSection } from './sections/boxes.ts'
 import { contactsSection } from './sections/contacts.ts'
 import { controllersSection } from './sections/controllers.ts'
+import { faultFindingSection } from './sections/fault-finding.ts'
 import { missingSection } from './sections/missing.ts'
 import { numbersSection } from './sections/numbers.ts'
 import { openItemsSection } from './sections/open-items.ts'
@@ -33,6 +34,7 @@ export function makeBinder(context: PageContext): Binder {
     wiresSection(context),
     scheduleSection(context),
     batteriesSection(context),
+    faultFindingSection(context),
     visitsSection(context),
     warrantySection(context),
     openItemsSection(context)

@@ -4,6 +4,7 @@ import { revisionOf } from './context.ts'
 import { batteryRow } from './battery-row.ts'
 import { boxHazards, cautionBlocks, hazardLine } from './cautions.ts'
 import { daysText } from './days.ts'
+import { boxFaults } from './fault-steps.ts'
 import { holdsOf, stationsAt } from './holds.ts'
 import { programCards } from './program-card.ts'
 import { pageScriptData } from './script-data.ts'
@@ -16,6 +17,7 @@ import { epochDay } from '../units/date.ts'
 import { showClock, showWindow } from '../units/clock.ts'
 import { roundedText, showStated } from '../units/show.ts'
 import type { Box, Controller } from '../model/site.ts'
+import { cautionWords } from '../words/en-US/cautions.ts'
 
 /** What a technician sees on scanning the code of a box. Nothing private comes near it. */
 export function makeBoxPage(box: Box & { readonly tag: string }, context: PageContext): BoxPage {
@@ -58,7 +60,12 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: PageCo
       tag: box.tag
     },
     programs: controllers.flatMap(one => programCards(one, context)),
-    cautions: cautionBlocks(site, plan.cautions),
+    faults: boxFaults(context, stations, controllers),
+    cautions: cautionBlocks(site, plan.cautions, { ...cautionWords, closing: '' }).map(block => ({
+      ...block,
+      deference: block.deference.trimEnd()
+    })),
+    ...(plan.cautions.length > 0 ? { cautionsFoot: cautionWords.closing } : {}),
     script: pageScriptData(controllers, context)
   }
 }

@@ -43,7 +43,11 @@ export interface BoxPage {
     readonly tag: string
   }
   readonly programs: readonly Extract<Block, { kind: 'program-card' }>[]
+  /** Fault finding in its order, with the numbers of this box; empty where nothing is wired here. */
+  readonly faults: readonly { readonly title: string; readonly steps: readonly string[] }[]
   readonly cautions: readonly CautionBlock[]
+  /** What holds for all of the cautions, once instead of in each. */
+  readonly cautionsFoot?: string
   /** Handed to the page's script as JSON; the page reads well without it. */
   readonly script: BoxPageScript
 }

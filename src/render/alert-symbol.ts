@@ -4,22 +4,22 @@ import { element } from './svg.ts'
 const ART = 'M10.6 1h2.8l10.1 17.6-1.4 2.4H1.9L.5 18.6zM10.7 7l.4 7h1.8l.4-7zm.1 8.6V18h2.4v-2.4z'
 const ID = 'alert-art'
 
-const drawing = (inner: string): string =>
-  element('svg', { class: 'alert', viewBox: '0 0 24 22', 'aria-hidden': 'true' }, inner)
+const VIEW = '0 0 24 22'
 
 export function alertSymbol(): string {
-  return drawing(element('path', { d: ART, 'fill-rule': 'evenodd' }))
+  const path = element('path', { d: ART, 'fill-rule': 'evenodd' })
+  return element('svg', { class: 'alert', viewBox: VIEW, 'aria-hidden': 'true' }, path)
 }
 
 /** The art once, unseen, for a page that must stay small and shows the symbol often. */
 export function alertArt(): string {
-  const path = element('path', { id: ID, d: ART, 'fill-rule': 'evenodd' })
-  return element('svg', { width: 0, height: 0, style: 'position:absolute', 'aria-hidden': 'true' }, path)
+  const symbol = element('symbol', { id: ID, viewBox: VIEW }, element('path', { d: ART, 'fill-rule': 'evenodd' }))
+  return element('svg', { width: 0, height: 0, style: 'position:absolute', 'aria-hidden': 'true' }, symbol)
 }
 
 /** The symbol by reference to `alertArt`. */
 export function alertUse(): string {
-  return drawing(element('use', { href: `#${ID}` }))
+  return element('svg', { class: 'alert', 'aria-hidden': 'true' }, element('use', { href: `#${ID}` }))
 }
 
 /**

@@ -8,6 +8,7 @@ import { dates } from './dates.ts'
 import { figureSvg } from './figures/figure-svg.ts'
 import { fontCss } from './font-faces.ts'
 import { labelView } from './label-view.ts'
+import { lean } from './lean.ts'
 import { markdown } from './markdown.ts'
 import { pageScript, tagEntryScript } from './page-script.ts'
 import { qrSvg } from './qr-svg.ts'
@@ -18,7 +19,7 @@ import { tableView } from './table-view.ts'
 /* Anything that hands back HTML, SVG, CSS or a script is written `| safe` in the template: it is escaped already. */
 
 /** Filters of the templates, by name. */
-export const templateFilters = { markdown, figureSvg, qrSvg, stateShape, json: jsonForScript, dates, telephone }
+export const templateFilters = { markdown, figureSvg, qrSvg, stateShape, json: jsonForScript, dates, telephone, lean }
 
 /** Functions that the templates call, by name. */
 export const templateGlobals = {

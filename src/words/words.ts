@@ -1,5 +1,6 @@
 import { binderWords } from './en-US/binder.ts'
 import { boxPageWords } from './en-US/box-page.ts'
+import { faultWords } from './en-US/faults.ts'
 import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
 
@@ -8,6 +9,7 @@ export interface Words {
   readonly language: string
   readonly binder: typeof binderWords
   readonly boxPage: typeof boxPageWords
+  readonly faults: typeof faultWords
   readonly label: typeof labelWords
   readonly office: typeof officeWords
 }
@@ -16,6 +18,7 @@ export const EN_US: Words = {
   language: 'en-US',
   binder: binderWords,
   boxPage: boxPageWords,
+  faults: faultWords,
   label: labelWords,
   office: officeWords
 }

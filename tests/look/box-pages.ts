@@ -153,6 +153,23 @@ export const BOX_METRIC: BoxPage = {
       ]
     }
   ],
+  faults: [
+    {
+      title: '1 · Open the valve by hand',
+      steps: [
+        'CAUTION: A valve that is opened by hand lets water out under pressure. Turn it slowly, with your face to one side.',
+        'See that water reaches the box.',
+        'Runs and stops by hand: The water side is sound. Go on.'
+      ]
+    },
+    {
+      title: '5 · From the controller end',
+      steps: [
+        'K1/1: expect 4.40 Ω; 3.52 Ω to 5.28 Ω is good. Wires alone 0.15 Ω.',
+        'Much higher: Bad splice or nicked wire.'
+      ]
+    }
+  ],
   cautions,
   script: {
     batteries: [{ controller: 'K1', due: '2026-04-14' }],
@@ -219,6 +236,7 @@ export const BOX_US: BoxPage = {
     }
   ],
   programs: [],
+  faults: [],
   cautions: cautions.slice(1),
   script: {
     batteries: [{ controller: 'C4' }],

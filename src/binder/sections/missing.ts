@@ -10,7 +10,6 @@ export function missingSection({ site, words }: PageContext, sections: readonly 
     parts.recordDrawing,
     parts.waterNeed,
     parts.calendar,
-    parts.faults,
     parts.spares,
     ...(site.warranties.length === 0 ? [parts.warranty] : []),
     parts.training,

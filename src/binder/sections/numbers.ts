@@ -1,14 +1,18 @@
 import type { Section, WorkingBlock } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { readingWorkings } from '../expected-readings.ts'
 import { rangeOf } from '../range.ts'
 import { groupBy } from '../../base/collections.ts'
 import { CALCULATIONS } from '../../domain/list.ts'
 import { citeSource } from '../../reference/sources.ts'
 
 /** How the numbers were made: each calculation that this binder used, with its working for each subject. */
-export function numbersSection({ plan, words }: PageContext): Section {
+export function numbersSection(context: PageContext): Section {
+  const { plan, words } = context
   const w = words.binder.numbers
-  const workings = [...groupBy(plan.workings, one => one.calculation)].flatMap<WorkingBlock>(([name, all]) => {
+  const workings = [
+    ...groupBy([...plan.workings, ...readingWorkings(context)], one => one.calculation)
+  ].flatMap<WorkingBlock>(([name, all]) => {
     const card = CALCULATIONS.find(one => one.name === name)
     if (!card) return []
     return [

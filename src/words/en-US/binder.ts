@@ -57,6 +57,7 @@ export const binderWords = {
     wires: 'Wire schedule',
     schedule: 'Month-by-month schedule',
     batteries: 'Battery log',
+    faults: 'Fault finding',
     visits: 'Visits',
     warranty: 'Warranty',
     open: 'Open items',
@@ -285,7 +286,6 @@ export const binderWords = {
         'What the plants need month by month, and the allowance; this version prints what the programs give'
       ],
       calendar: ['Maintenance calendar and season checklists', 'Tasks by month, start-up and winterizing lists'],
-      faults: ['Fault finding', "Steps with this site's own readings; expected readings stand in the wire schedule"],
       spares: ['Parts and spares', 'What is kept in stock and where it is bought'],
       warranty: ['Warranty', 'Item, start, end, terms and who to call'],
       training: ['Training record', 'Date, trainer, people, topics, signatures'],

@@ -77,6 +77,7 @@ export const pageWords = {
     trust: 'This page',
     program: 'Program card',
     programLead: 'To key in a program that was lost.',
+    faults: 'Find the fault',
     safety: 'Safety',
     visit: 'Visit slip'
   },
