@@ -38,16 +38,21 @@ function stepBlocks(step: FaultStep, number: number, context: PageContext): Bloc
   const w = context.words.faults
   return [
     { kind: 'heading', id: `fault-${number}`, text: step.title },
-    ...step.cautions.map<Block>(id =>
-      // One that the site did not call for stands nowhere else, so it stands here in full.
-      context.plan.cautions.some(one => one.id === id)
-        ? { kind: 'paragraph', text: cautionLine(id, context) }
-        : cautionBlock(context.site, id)
-    ),
+    ...stepCautions(step, context),
     { kind: 'paragraph', text: w.why(step.why, step.needs) },
     { kind: 'list', ordered: true, items: step.todo },
     ...siteTable(step, context),
     { kind: 'list', lead: w.signs, ordered: false, items: step.seen.map(([sign, means]) => w.signLine(sign, means)) }
+  ]
+}
+
+/** In one paragraph those that Safety first has in full; one that the site did not call for stands nowhere else, so it stands here whole. */
+function stepCautions({ cautions }: FaultStep, context: PageContext): Block[] {
+  const chosen = new Set(context.plan.cautions.map(one => one.id))
+  const lines = cautions.filter(id => chosen.has(id)).map(id => cautionLine(id, context))
+  return [
+    ...cautions.filter(id => !chosen.has(id)).map(id => cautionBlock(context.site, id)),
+    ...(lines.length > 0 ? [{ kind: 'paragraph', text: lines.join(' ') } as const] : [])
   ]
 }
 
