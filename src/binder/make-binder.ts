@@ -16,6 +16,7 @@ import { siteSection } from './sections/site.ts'
 import { suppliesSection } from './sections/supplies.ts'
 import { visitsSection } from './sections/visits.ts'
 import { warrantySection } from './sections/warranty.ts'
+import { waterSection } from './sections/water.ts'
 import { wiresSection } from './sections/wires.ts'
 import { zonesSection } from './sections/zones.ts'
 import { countFindings } from '../diagnostics/finding.ts'
@@ -33,6 +34,7 @@ export function makeBinder(context: PageContext): Binder {
     zonesSection(context),
     wiresSection(context),
     scheduleSection(context),
+    waterSection(context),
     batteriesSection(context),
     faultFindingSection(context),
     visitsSection(context),

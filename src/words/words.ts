@@ -3,6 +3,7 @@ import { boxPageWords } from './en-US/box-page.ts'
 import { faultWords } from './en-US/faults.ts'
 import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
+import { waterWords } from './en-US/water.ts'
 
 /** All words of the outputs in one language. Another language is another object of this shape. */
 export interface Words {
@@ -12,6 +13,7 @@ export interface Words {
   readonly faults: typeof faultWords
   readonly label: typeof labelWords
   readonly office: typeof officeWords
+  readonly water: typeof waterWords
 }
 
 export const EN_US: Words = {
@@ -20,5 +22,6 @@ export const EN_US: Words = {
   boxPage: boxPageWords,
   faults: faultWords,
   label: labelWords,
-  office: officeWords
+  office: officeWords,
+  water: waterWords
 }

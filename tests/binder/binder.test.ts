@@ -110,6 +110,25 @@ describe('figures in both unit systems', () => {
   })
 })
 
+describe('the water section', () => {
+  it('puts what is needed beside what is set, month by month', () => {
+    const need = tables(sectionOf('', 'water').blocks).at(-1)
+    const [needed, set] = (need?.rows ?? []).filter((_, index) => index < 2).map(row => row.map(cell => cell.text))
+    expect(needed?.[0]).toBe('K1/1')
+    // Program A waters station 1 for 25 min whenever it is in season; July is, January is not.
+    expect(set?.[9]).toBe('25')
+    expect(set?.[3]).toBe('–')
+    // 112 mm of reference evapotranspiration × 0.5 = 56 mm over 15.5 waterings at 6 mm/h: 36.1 min, rounded up.
+    expect(needed?.[9]).toBe('37')
+  })
+
+  it('says that it is not supplied where no evapotranspiration is on file', () => {
+    const section = sectionOf('climate: {}', 'water')
+    expect(section.notSupplied).toBe(true)
+    expect(texts(section)).toContain('not supplied')
+  })
+})
+
 describe('open items', () => {
   const stations = Array.from(
     { length: 7 },

@@ -8,7 +8,7 @@ export function missingSection({ site, words }: PageContext, sections: readonly 
   const { parts } = w
   const absent: (readonly [string, string])[] = [
     parts.recordDrawing,
-    parts.waterNeed,
+    parts.waterBudget,
     parts.calendar,
     parts.spares,
     ...(site.warranties.length === 0 ? [parts.warranty] : []),

@@ -75,6 +75,14 @@ function ruleRows(site: Site, words: Words): Row[] {
     const windows = rule.windows.map(one => showWindow(one, site.units)).join(', ')
     return [
       ...(windows ? [{ label: w.windows, value: stated(windows + authority) }] : []),
+      ...(rule.barred?.length
+        ? [
+            {
+              label: w.barred,
+              value: stated(rule.barred.map(one => showWindow(one, site.units)).join(', ') + authority)
+            }
+          ]
+        : []),
       ...(rule.days ? [{ label: w.days, value: stated(daysText(rule.days) + authority) }] : []),
       ...(rule.note ? [{ label: w.rule, value: stated(rule.note) }] : [])
     ]

@@ -1,3 +1,4 @@
+import { READING_SPREAD } from '../../domain/wire/expected-reading.ts'
 import { sortedBy } from '../../base/collections.ts'
 import type { At } from '../../diagnostics/finding.ts'
 import { atMost } from '../../domain/within.ts'
@@ -11,7 +12,7 @@ import type { WiredRun } from '../wire/subject.ts'
  * A reading this near to what is expected is as expected: meter leads, soil temperature (0.4 % per °C) and the spread of coils come to
  * less, a bad splice to more. Rule of this project, for want of a published one.
  */
-export const READS_THE_SAME_WITHIN = 0.2
+export const READS_THE_SAME_WITHIN = READING_SPREAD
 
 export interface OhmReading {
   readonly on: IsoDate

@@ -88,6 +88,7 @@ export const binderWords = {
     timeZone: 'Time zone',
     country: 'Country',
     windows: 'Watering window',
+    barred: 'No watering',
     days: 'Watering days',
     authority: 'Set by',
     rule: 'Watering rule',
@@ -281,10 +282,7 @@ export const binderWords = {
     what: 'What is missing',
     parts: {
       recordDrawing: ['Record drawing', 'A drawing of what was installed, dated and signed'],
-      waterNeed: [
-        'Water need and budget',
-        'What the plants need month by month, and the allowance; this version prints what the programs give'
-      ],
+      waterBudget: ['Water budget', 'The allowance of the site, and meter readings against it'],
       calendar: ['Maintenance calendar and season checklists', 'Tasks by month, start-up and winterizing lists'],
       spares: ['Parts and spares', 'What is kept in stock and where it is bought'],
       warranty: ['Warranty', 'Item, start, end, terms and who to call'],

@@ -1,0 +1,25 @@
+/** Words of the water section of the binder. */
+export const waterWords = {
+  title: 'Water: what is needed and what is given',
+  lead: 'What the plants lack after rain, by the reference evapotranspiration and plant factors on file, beside what the programs give as they stand. Minutes are open valve on a watering day.',
+  glance: 'Each zone at a glance',
+  station: 'Station',
+  waters: 'Waters',
+  rate: 'Rate',
+  cycle: 'Longest cycle set',
+  cycleMost: 'Before it runs off',
+  watering: 'A watering puts on',
+  holds: 'Root zone takes up',
+  needed: 'Needed and set on a watering day, minutes',
+  need: 'needed',
+  set: 'set',
+  noLimit: 'no limit',
+  nights: 'Watering night against the hours allowed',
+  nightOf: 'Of',
+  month: 'Month that asks for most',
+  nightNeed: 'Needed',
+  allowed: 'Allowed',
+  short: 'Short',
+  fits: 'FITS',
+  unknown: 'not supplied'
+}
