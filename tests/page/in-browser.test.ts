@@ -145,6 +145,12 @@ describe('the visit slip', () => {
     return parse(text.replace(/^---$/gmu, '')) as Record<string, unknown>
   }
 
+  /** The browser hands what a page stored to the next one in its own time, so a reload at once may still miss it. */
+  const reloaded = async (): Promise<Record<string, unknown>> => {
+    await page.reload()
+    return slip()
+  }
+
   it('is written as the fields are filled in, dated by the phone', async () => {
     await open('metric')
     await page.type('[name=by]', 'M. Example')
@@ -164,11 +170,9 @@ describe('the visit slip', () => {
   it('survives a reload, until it is cleared', async () => {
     await open('metric')
     await page.type('[name=done]', 'cleaned VB1')
-    await page.reload()
-    expect((await slip())['done']).toEqual(['cleaned VB1'])
+    await expect.poll(reloaded, { timeout: 20_000 }).toMatchObject({ done: ['cleaned VB1'] })
     await page.$eval('.slip-buttons button:last-child', button => button.click())
-    await page.reload()
-    expect(await slip()).toEqual({ on: '2026-05-02' })
+    await expect.poll(reloaded, { timeout: 20_000 }).toEqual({ on: '2026-05-02' })
   })
 
   it('works where storage is refused', async () => {
@@ -206,6 +210,7 @@ describe('the visit slip', () => {
 
   it('goes into a mail', async () => {
     await open('metric')
+    await page.$eval('.slip-buttons button:last-child', button => button.click())
     await page.type('[name=found]', 'a & b')
     await page.$eval('.slip-buttons a', link => {
       link.addEventListener('click', event => event.preventDefault())
