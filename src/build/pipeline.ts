@@ -1,20 +1,21 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import type { PageContext } from '../binder/context.ts'
+import { contextOf } from './page-context.ts'
 import { makeRestrictedSheet } from '../binder/make-restricted.ts'
 import { Refusal } from '../base/refusal.ts'
 import { renderPages } from '../render/eleventy.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
 import { EN_US } from '../words/words.ts'
 import { assessFleet, refuseUnknownSites } from './assess.ts'
-import type { AssessedSite, Assessment } from './assess.ts'
+import type { Assessment } from './assess.ts'
 import { dataOutputs } from './data-outputs.ts'
 import { withStage } from './output-stage.ts'
 import type { OutputReport, Stage } from './output-stage.ts'
 import { planPages } from './page-plans.ts'
 import { photoOutputs, withPhotosThere } from './photos.ts'
 import { findLeaks } from './privacy-gate.ts'
-import { toolVersion } from './print-cache.ts'
+import { toolVersion } from './tool-version.ts'
 import { printDocuments } from './print-documents.ts'
 import type { DocumentToPrint, PrintReport } from './print-documents.ts'
 import { publicAddressOf } from './public-address.ts'
@@ -71,26 +72,6 @@ const PRINTS = ['binder', 'labels', 'restricted'] as const
 function askedOf({ sources, sites }: Assessment, only: readonly string[]): ReadonlySet<string> {
   refuseUnknownSites(sources, only)
   return new Set(only.length > 0 ? only : sites.map(one => one.id))
-}
-
-/** What a page is made from; nothing for a site that could not be understood. */
-export function contextOf(
-  { site, plan, findings, sources }: AssessedSite,
-  publicAddress: string,
-  prints: PageContext['prints'] = []
-): PageContext[] {
-  if (!site || !plan) return []
-  return [
-    {
-      site: withPhotosThere(site, sources),
-      plan,
-      findings,
-      words: EN_US,
-      publicAddress,
-      version: toolVersion(),
-      prints
-    }
-  ]
 }
 
 /** Those that this build prints, and those that an earlier one left standing. */

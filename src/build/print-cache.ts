@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { PROJECT } from '../../setup/browser.mjs'
 import { browserMark } from '../render/browser.ts'
 import type { PrintRecord } from './output-marker.ts'
+import { toolVersion } from './tool-version.ts'
 import type { Stage } from './output-stage.ts'
 import type { DocumentToPrint } from './print-documents.ts'
 
@@ -31,13 +31,6 @@ export function reuse(stage: Stage, pdf: string, key: string): boolean {
 
 export function printRecord(stage: Stage, key: string, bytes: Uint8Array, used: readonly string[]): PrintRecord {
   return { key, uses: hashesOf(stage, used), pdf: hash(bytes) }
-}
-
-let version: string | undefined
-
-export function toolVersion(): string {
-  version ??= (JSON.parse(readFileSync(join(PROJECT, 'package.json'), 'utf8')) as { version: string }).version
-  return version
 }
 
 function hashOfFile(path: string): string | undefined {

@@ -1,6 +1,6 @@
 import { Command, CommanderError } from 'commander'
 import { Refusal } from '../base/refusal.ts'
-import { toolVersion } from '../build/print-cache.ts'
+import { toolVersion } from '../build/tool-version.ts'
 import { addBuild, addPrint } from './verbs/build.ts'
 import { addCalc } from './verbs/calc.ts'
 import { addCheck } from './verbs/check.ts'

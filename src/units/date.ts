@@ -15,6 +15,21 @@ export interface Interval {
 }
 
 export const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const
+/** As a sentence names them. */
+export const MONTH_NAMES = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December'
+] as const
 export type Month = (typeof MONTHS)[number]
 
 /** Undefined unless the text is YYYY-MM-DD and the day exists: 2025-02-30 does not. */

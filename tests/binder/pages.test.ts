@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { allFindings, assessFleet } from '../../src/build/assess.ts'
-import { contextOf } from '../../src/build/pipeline.ts'
+import { contextOf } from '../../src/build/page-context.ts'
 import { dueItems } from '../../src/binder/due-items.ts'
 import { makeBoxPage } from '../../src/binder/make-box-page.ts'
 import { makeFleetPage, sortedDue } from '../../src/binder/make-fleet-page.ts'

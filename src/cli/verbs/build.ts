@@ -1,7 +1,6 @@
 import type { Command } from 'commander'
 import { allFindings } from '../../build/assess.ts'
 import { stopwatch } from '../../build/clock.ts'
-import { buildFleet } from '../../build/pipeline.ts'
 import type { BuildResult, BuildWish } from '../../build/pipeline.ts'
 import { countFindings } from '../../diagnostics/finding.ts'
 import { countsText, findingsText } from '../../report/text.ts'
@@ -52,6 +51,8 @@ function wishOf(only: string[], options: CommonOptions): BuildWish {
 async function run(wish: BuildWish, options: BuildOptions): Promise<void> {
   const output = makeOutput(options)
   const passed = stopwatch()
+  // Eleventy and the browser's driver are slow to read in; only a build needs them.
+  const { buildFleet } = await import('../../build/pipeline.ts')
   const result = await buildFleet({
     ...wish,
     onPrinted: (pdf, how) => how === 'failed' && output.complain(`Not printed: ${pdf}`)

@@ -1,6 +1,6 @@
 import type { Command } from 'commander'
 import { assessFleet } from '../../build/assess.ts'
-import { contextOf } from '../../build/pipeline.ts'
+import { contextOf } from '../../build/page-context.ts'
 import { publicAddressOf } from '../../build/public-address.ts'
 import { dueItems } from '../../binder/due-items.ts'
 import { sortedDue } from '../../binder/make-fleet-page.ts'

@@ -1,7 +1,6 @@
 import { join } from 'node:path'
 import type { Command } from 'commander'
 import { Refusal } from '../../base/refusal.ts'
-import { buildFleet } from '../../build/pipeline.ts'
 import { serve } from '../../build/serve.ts'
 import { allFindings } from '../../build/assess.ts'
 import { PROJECT } from '../../../setup/browser.mjs'
@@ -22,6 +21,7 @@ export function addServe(program: Command): void {
       const port = Number(options.port)
       if (!Number.isInteger(port) || port < 0 || port > 65_535)
         throw new Refusal(`"${options.port}" is no port.`, 'Use a number from 0 to 65535.')
+      const { buildFleet } = await import('../../build/pipeline.ts')
       const rebuild = async (): Promise<boolean> => {
         try {
           const { assessment, leftOut } = await buildFleet({

@@ -1,21 +1,6 @@
-import { MONTHS, daysInMonth, parseDate } from '../../units/date.ts'
+import { MONTH_NAMES, MONTHS, daysInMonth, parseDate } from '../../units/date.ts'
 import { wrong } from '../schema/field.ts'
 import type { Wrong } from '../schema/field.ts'
-
-const MONTH_NAMES = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December'
-] as const
 
 /** What is wrong with a date: a day that does not exist, or another way of writing it. */
 export function dateWrong(text: string): Wrong {
