@@ -3,7 +3,8 @@ import { citeSource } from '../reference/sources.ts'
 import { roundedText } from '../units/show.ts'
 import { unitsOf } from '../units/quantity.ts'
 
-const kebab = (name: string): string => name.replace(/[A-Z]/gu, letter => `-${letter.toLowerCase()}`)
+/** "coilResistance" is typed as --coil-resistance. */
+export const kebab = (name: string): string => name.replace(/[A-Z]/gu, letter => `-${letter.toLowerCase()}`)
 
 /** Significant digits of a printed result; the JSON has them all. */
 function valueText(value: OutputValue, unit: string): string {

@@ -86,6 +86,8 @@ function needTable(zones: readonly Zone[], { words }: PageContext): TableBlock {
     kind: 'table',
     wide: true,
     caption: w.needed,
+    // Named once below: a raised mark beside each figure could be read as a digit of it.
+    notes: [w.neededBy],
     columns: [
       { label: w.station },
       { label: w.waters },
@@ -96,9 +98,7 @@ function needTable(zones: readonly Zone[], { words }: PageContext): TableBlock {
       [
         ...names(station),
         stated(w.need),
-        ...water.months.map(({ needS, events }) =>
-          computed(events === 0 || isAbsent(needS) ? '–' : minutes(needS), 'run-time')
-        )
+        ...water.months.map(({ needS, events }) => computed(events === 0 || isAbsent(needS) ? '–' : minutes(needS)))
       ],
       [
         stated(''),

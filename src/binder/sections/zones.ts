@@ -1,11 +1,8 @@
 import type { Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { computed, notComputed, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
-import { applicationRate } from '../../domain/water/application-rate.ts'
+import { figure, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
 import { flowValue } from '../flow-value.ts'
-import { stationFlowM3s } from '../../plan/station-flow.ts'
-import { isAbsent } from '../../base/absent.ts'
-import { show } from '../../units/show.ts'
+import { absent } from '../../base/absent.ts'
 import type { Station } from '../../model/site.ts'
 
 export function zonesSection(context: PageContext): Section {
@@ -43,7 +40,7 @@ export function zonesSection(context: PageContext): Section {
   }
 }
 
-function row(station: Station, { site, words }: PageContext): Value[] {
+function row(station: Station, { site, plan, words }: PageContext): Value[] {
   const [valve] = station.valves
   const boxes = [...new Set(station.valves.map(one => one.box).filter(Boolean))].join(', ')
   return [
@@ -53,17 +50,17 @@ function row(station: Station, { site, words }: PageContext): Value[] {
     orNotSupplied(station.devices?.kind, words),
     statedQuantity(station.area, words),
     flowValue(station, site.units, words),
-    rateValue(station, { site, words }),
+    figure(
+      plan.water.get(station.id)?.rateMPerS ?? absent(words.binder.zones.noRate),
+      'rate',
+      site.units,
+      words,
+      'application-rate'
+    ),
     orNotSupplied(valve?.size, words),
     orNotSupplied(boxes, words),
     station.plants?.factor === undefined ? notSupplied(words) : stated(String(station.plants.factor)),
     orNotSupplied(station.soil?.texture, words),
     statedQuantity(station.soil?.rootDepth, words)
   ]
-}
-
-function rateValue(station: Station, { site, words }: Pick<PageContext, 'site' | 'words'>): Value {
-  const flow = stationFlowM3s(station)
-  if (isAbsent(flow) || !station.area) return notComputed(words, words.binder.zones.noRate)
-  return computed(show(applicationRate(flow, station.area.si), 'rate', site.units), 'application-rate')
 }

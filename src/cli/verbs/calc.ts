@@ -6,7 +6,7 @@ import { Refusal } from '../../base/refusal.ts'
 import type { Calculation } from '../../domain/calculation.ts'
 import { CALCULATIONS } from '../../domain/list.ts'
 import { parseInputs } from '../../domain/parse-inputs.ts'
-import { calculationJson, calculationText, listText, resultJson, resultText } from '../../report/calculation.ts'
+import { calculationJson, calculationText, kebab, listText, resultJson, resultText } from '../../report/calculation.ts'
 import { withCommonOptions } from '../options.ts'
 import type { CommonOptions } from '../options.ts'
 import { makeOutput } from '../output.ts'
@@ -79,8 +79,6 @@ function givenInputs(args: readonly string[], card: Calculation): Record<string,
   }
   return given
 }
-
-export const kebab = (name: string): string => name.replace(/[A-Z]/gu, letter => `-${letter.toLowerCase()}`)
 
 function nearest(name: string): string {
   return sortedBy(CALCULATIONS, one => distance(one.name, name))[0]?.name ?? ''

@@ -11,6 +11,7 @@ export const waterWords = {
   watering: 'A watering puts on',
   holds: 'Root zone takes up',
   needed: 'Needed and set on a watering day, minutes',
+  neededBy: 'Needed minutes are computed by run-time; see How these numbers were made.',
   need: 'needed',
   set: 'set',
   noLimit: 'no limit',
