@@ -8,6 +8,7 @@ import { makeBox } from './schema/box.ts'
 import { makeClimate } from './schema/climate.ts'
 import { makeContact } from './schema/contact.ts'
 import { makeController } from './schema/controller.ts'
+import { makeKey } from './schema/key.ts'
 import { makeLocation } from './schema/location.ts'
 import { below, each, given, made, part } from './schema/made.ts'
 import { makeSeason } from './schema/season.ts'
@@ -57,6 +58,7 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     ),
     stations: each(raw.stations, at, 'stations', makeStation),
     sensors: each(raw.sensors, at, 'sensors', makeSensor),
+    keys: each(raw.keys, at, 'keys', makeKey),
     warranties: each(raw.warranty, at, 'warranty', makeWarranty),
     visits: companions.visits,
     privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],

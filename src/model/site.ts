@@ -52,6 +52,7 @@ export interface Site extends Recorded {
   readonly controllers: readonly Controller[]
   readonly stations: readonly Station[]
   readonly sensors: readonly Sensor[]
+  readonly keys: readonly SiteKey[]
   readonly warranties: readonly Warranty[]
   readonly visits: readonly Visit[]
   /** Words under `private:` keys and contact details not marked public: never in public output. */
@@ -176,6 +177,12 @@ export interface Box extends Recorded {
   readonly where?: string
   readonly ties: readonly string[]
   readonly loadRating?: string
+  /** "bolted, two M10 hex bolts". */
+  readonly lid?: string
+  /** What locks it; the key register says which key opens it. */
+  readonly lock?: string
+  /** "in the ground", "on a post, 1.2 m up". */
+  readonly mounting?: string
   readonly photos: readonly Photo[]
   readonly status?: string
   readonly hazards: readonly string[]
@@ -199,8 +206,16 @@ export interface Controller extends Recorded {
   readonly clock?: ControllerClock
   readonly programs: readonly Program[]
   readonly delayBetweenStations?: Quantity<'duration'>
+  /** What the delay is for: "slow valves", "the well recovers". */
+  readonly delayFor?: string
   readonly masterValve?: Valve & { readonly wire: readonly WireSegment[] }
   readonly pumpStart?: boolean
+  /** The relay that starts the pump, and where it is. */
+  readonly pumpRelay?: string
+  /** Where to stand with the phone, for a unit that is set by radio. */
+  readonly stand?: string
+  /** What locks its cabinet; the key register says which key opens it. */
+  readonly lock?: string
   readonly supply?: string
   readonly outOfService?: string
 }
@@ -258,7 +273,35 @@ export interface ProductSheet extends Recorded {
     readonly pulses?: number
   }
   readonly ingress?: string
+  readonly setBy?: SetBy
+  readonly radioRange?: Quantity<'length'>
+  readonly lock?: string
+  /** True: its outputs work coils of three leads. */
+  readonly threeLead?: boolean
+  readonly sensorInputs?: number
+  readonly masterOutput?: boolean
+  readonly pumpOutput?: boolean
+  readonly startsPerDay?: number
+  readonly dayRules?: readonly SheetDayRule[]
+  readonly suspension?: SheetSuspension
+  /** What to do when clock and program are gone. */
+  readonly afterMemoryLoss?: string
   readonly prose: string
+}
+
+/** By its own keys, or by radio from a phone. */
+export const SET_BY = ['keys', 'radio'] as const
+export type SetBy = (typeof SET_BY)[number]
+export const SHEET_DAY_RULES = ['weekdays', 'every N days', 'odd', 'even'] as const
+export type SheetDayRule = (typeof SHEET_DAY_RULES)[number]
+
+/** Watering held back for some days, as the sheet describes it. */
+export interface SheetSuspension {
+  /** The most days that can be set. */
+  readonly days?: number
+  readonly set?: string
+  /** What it shows while it holds back. */
+  readonly shows?: string
 }
 
 export interface LengthLimit extends Recorded {
@@ -298,11 +341,25 @@ export interface Valve extends Recorded {
   readonly size?: string
   readonly coil?: CoilKind
   readonly coilResistance?: Quantity<'resistance'>
+  /** Of the closing winding, where a coil of three leads has two that differ; `coilResistance` is then the opening one's. */
+  readonly closingResistance?: Quantity<'resistance'>
   readonly lowestVolts?: Quantity<'voltage'>
   readonly normalFlow?: Quantity<'flow'>
   readonly minimumFlow?: Quantity<'flow'>
   readonly normalPressure?: Quantity<'pressure'>
   readonly byHand?: string
+  readonly retrofit?: Retrofit
+}
+
+/** A valve that was made for alternating current and now carries a latching coil. */
+export interface Retrofit extends Recorded {
+  /** What the valve was: "1 in, 24 V AC, 2009". */
+  readonly was?: string
+  /** Thread, adapter and plunger that the new coil needs; "none" where it fits as it is. */
+  readonly adapter?: string
+  readonly swapped?: IsoDate
+  /** The day on which it was seen to open and to close under pressure. */
+  readonly checked?: IsoDate
 }
 
 export interface WireSegment extends Recorded {
@@ -321,6 +378,8 @@ export interface Splice extends Recorded {
   readonly box?: string
   readonly where?: string
   readonly kind?: string
+  /** Of both contacts together, where it was measured. */
+  readonly resistance?: Quantity<'resistance'>
 }
 
 export interface Devices extends Recorded {
@@ -360,7 +419,26 @@ export interface Sensor extends Recorded {
   readonly kind: string
   readonly controller?: string
   readonly box?: string
+  readonly wired?: SensorWiring
+  /** How its contact stands while it lets the controller water. */
+  readonly normally?: 'closed' | 'open'
+  readonly wire: readonly WireSegment[]
+  /** How to leave it out for a test, and how to put it back. */
+  readonly bypass?: string
   readonly note?: string
+}
+
+export const SENSOR_WIRINGS = ['in the common', 'own terminals', 'by radio'] as const
+export type SensorWiring = (typeof SENSOR_WIRINGS)[number]
+
+/** A line of the key register. Where a key hangs and what its code is stand under `private:`. */
+export interface SiteKey extends Recorded {
+  readonly id: string
+  readonly kind?: string
+  /** Names of boxes and controllers, or words: "cabinet at the gate". */
+  readonly opens: readonly string[]
+  readonly count?: number
+  readonly heldBy: readonly string[]
 }
 
 export interface Warranty extends Recorded {
@@ -396,6 +474,7 @@ export interface VisitReading extends Recorded {
   readonly supply?: string
   readonly coil?: Quantity<'resistance'>
   readonly loop?: Quantity<'resistance'>
+  readonly temperature?: Quantity<'temperature'>
   readonly meter?: Quantity<'volume'>
   readonly flow?: Quantity<'flow'>
   readonly pressure?: Quantity<'pressure'>

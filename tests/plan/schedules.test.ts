@@ -70,6 +70,7 @@ const site = (more: Partial<Site> = {}): Site => ({
   controllers: [controller()],
   stations: [station(1, { valves: [{ at, normalFlow: lpm(12) }] }), station(2)],
   sensors: [],
+  keys: [],
   warranties: [],
   visits: [],
   privateWords: [],

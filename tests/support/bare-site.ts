@@ -20,6 +20,7 @@ export function bareSite(stated: Partial<Site> = {}): Site {
     controllers: [],
     stations: [],
     sensors: [],
+    keys: [],
     warranties: [],
     visits: [],
     privateWords: [],

@@ -13,7 +13,8 @@ const LISTS = {
   boxes: 'boxes',
   controllers: 'controllers',
   stations: 'stations',
-  sensors: 'sensors'
+  sensors: 'sensors',
+  keys: 'keys'
 } as const
 
 /** Ids that stand twice in one list, and programs that do in one controller. A box and a controller may share a name. */

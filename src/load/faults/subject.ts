@@ -6,6 +6,7 @@ const NAMED_BY: ReadonlyMap<string, readonly string[]> = new Map(
     boxes: ['id'],
     supplies: ['id'],
     sensors: ['id'],
+    keys: ['id'],
     contacts: ['role'],
     warranty: ['item']
   })

@@ -38,6 +38,9 @@ export const box = record(
       })
     ),
     'load-rating': optional(text('Class of the lid.', 'B125')),
+    lid: optional(text('Its cover, and how it is held.', '"bolted, two M10 hex bolts"')),
+    lock: optional(text('What locks it; the key stands under `keys:`.', 'padlock')),
+    mounting: optional(text('Where a cabinet or a box above ground is fixed.', '"on a post, 1.2 m up"')),
     photos: optional(list(photo, { does: 'Pictures, beside the site file.', example: '[vb1-open.jpg]' })),
     status: optional(text('Where it is not simply in use.', 'taken away for street works')),
     hazards: optional(
@@ -57,6 +60,9 @@ export function makeBox(raw: z.output<typeof box>, at: At): Box {
     where: given(raw.where),
     ties: raw.ties ?? [],
     loadRating: given(raw['load-rating']),
+    lid: given(raw.lid),
+    lock: given(raw.lock),
+    mounting: given(raw.mounting),
     photos: (raw.photos ?? []).map((one, index) => makePhoto(one, below(at, 'photos', index))),
     status: given(raw.status),
     hazards: raw.hazards ?? []

@@ -32,8 +32,14 @@ export const controller = record(
       })
     ),
     'delay-between-stations': optional(quantity('Pause between one station and the next.', 'duration', '5 s', 'zero')),
+    'delay-for': optional(text('What the delay is for.', 'slow valves')),
     'master-valve': optional(masterValve),
     'pump-start': optional(yesNo('yes: it starts a pump.', 'no')),
+    'pump-relay': optional(text('The relay that starts the pump, and where it is.', '"relay PR1 in the pump house"')),
+    stand: optional(
+      text('Where to stand with the phone, for a unit that is set by radio.', '"on the path beside the box"')
+    ),
+    lock: optional(text('What locks its cabinet; the key stands under `keys:`.', 'cam lock')),
     supply: optional(id('The supply it draws from; the only one where there is one.', 'S1')),
     'out-of-service': optional(text('Why it is not running.', 'taken away for street works until September'))
   }
@@ -54,8 +60,12 @@ export function makeController(raw: z.output<typeof controller>, at: At, sheet?:
     clock: part(raw.clock, at, 'clock', makeClock),
     programs: each(raw.programs, at, 'programs', makeProgram),
     delayBetweenStations: given(raw['delay-between-stations']),
+    delayFor: given(raw['delay-for']),
     masterValve: part(raw['master-valve'], at, 'master-valve', makeMasterValve),
     pumpStart: given(raw['pump-start']),
+    pumpRelay: given(raw['pump-relay']),
+    stand: given(raw.stand),
+    lock: given(raw.lock),
     supply: given(raw.supply),
     outOfService: given(raw['out-of-service'])
   })

@@ -1,13 +1,13 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
-import type { LengthLimit, ProductSheet } from '../../model/site.ts'
+import { SET_BY, SHEET_DAY_RULES } from '../../model/site.ts'
+import type { LengthLimit, ProductSheet, SheetSuspension } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { below, each, given, made } from './made.ts'
 import { count } from './numbers.ts'
 import { quantity, wireSize } from './quantities.ts'
 import { list, record } from './record.ts'
-import { text } from './texts.ts'
-import { interval } from './times.ts'
+import { choice, text, yesNo } from './texts.ts'
 
 const lengthLimit = record(
   'a length limit',
@@ -38,20 +38,6 @@ const runTimes = record(
   }
 )
 
-const sheetBattery = record(
-  'the battery of the sheet',
-  {
-    does: 'What the sheet says of cells.',
-    example: '{ kind: 9 V alkaline, count: 1, interval: 12 months, pulses: 8000 }'
-  },
-  {
-    kind: optional(text('Size and chemistry.', '9 V alkaline')),
-    count: optional(count('How many.', '1')),
-    interval: optional(interval('How often to change them.', '12 months')),
-    pulses: optional(count('How many pulses a set gives.', '8000'))
-  }
-)
-
 /** The front matter of a file in _shared/sheets/. */
 export const productSheet = record(
   'a product sheet',
@@ -67,8 +53,26 @@ export const productSheet = record(
     starts: optional(count('How many start times a program.', '4')),
     'run-time': optional(runTimes),
     limits: optional(limits),
-    battery: optional(sheetBattery),
-    ingress: optional(text('Protection against dust and water.', 'IP68'))
+    ...SHEET_POWER_KEYS,
+    ingress: optional(text('Protection against dust and water.', 'IP68')),
+    'set-by': optional(choice('keys: on its own face; radio: from a phone.', SET_BY, 'radio')),
+    range: optional(quantity('How far the radio reaches, in the open.', 'length', '10 m')),
+    lock: optional(text('What locks its cabinet.', 'cam lock')),
+    'three-lead': optional(yesNo('yes: it works coils of three leads.', 'no')),
+    'sensor-inputs': optional(count('How many sensors it has terminals for.', '1')),
+    'master-output': optional(yesNo('yes: it has an output for a master valve.', 'yes')),
+    'pump-output': optional(yesNo('yes: it has an output for a pump relay.', 'no')),
+    'starts-a-day': optional(count('How many starts it makes in a day, all programs together.', '16')),
+    'day-rules': optional(
+      list(choice('weekdays, every N days, odd or even.', SHEET_DAY_RULES, 'weekdays'), {
+        does: 'What days it can be set to.',
+        example: '[weekdays, every N days, odd, even]'
+      })
+    ),
+    suspension: optional(suspension),
+    'after-memory-loss': optional(
+      text('What to do when clock and program are gone.', '"set clock and date first, then key in the program card"')
+    )
   }
 )
 
@@ -93,8 +97,19 @@ export function makeProductSheet(
     pulseVolts: given(raw.limits?.['pulse-volts']),
     loopLimit: given(raw.limits?.loop),
     lengthLimits: each(raw.limits?.lengths, below(at, 'limits'), 'lengths', makeLengthLimit),
-    battery: raw.battery ? makeSheetBattery(raw.battery) : undefined,
+    power: makeSheetPower(raw),
     ingress: given(raw.ingress),
+    setBy: given(raw['set-by']),
+    radioRange: given(raw.range),
+    lock: given(raw.lock),
+    threeLead: given(raw['three-lead']),
+    sensorInputs: given(raw['sensor-inputs']),
+    masterOutput: given(raw['master-output']),
+    pumpOutput: given(raw['pump-output']),
+    startsPerDay: given(raw['starts-a-day']),
+    dayRules: given(raw['day-rules']),
+    suspension: raw.suspension ? makeSuspension(raw.suspension) : undefined,
+    afterMemoryLoss: given(raw['after-memory-loss']),
     prose
   })
 }
@@ -103,11 +118,6 @@ function makeLengthLimit(raw: z.output<typeof lengthLimit>, at: At): LengthLimit
   return made<LengthLimit>({ at, size: given(raw.size), length: raw.length })
 }
 
-function makeSheetBattery(raw: z.output<typeof sheetBattery>): NonNullable<ProductSheet['battery']> {
-  return made<NonNullable<ProductSheet['battery']>>({
-    kind: given(raw.kind),
-    count: given(raw.count),
-    interval: given(raw.interval),
-    pulses: given(raw.pulses)
-  })
+function makeSuspension(raw: z.output<typeof suspension>): SheetSuspension {
+  return made<SheetSuspension>({ days: given(raw.days), set: given(raw.set), shows: given(raw.shows) })
 }

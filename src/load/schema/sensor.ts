@@ -1,10 +1,12 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
+import { SENSOR_WIRINGS } from '../../model/site.ts'
 import type { Sensor } from '../../model/site.ts'
 import { optional } from './field.ts'
-import { given, made } from './made.ts'
-import { record } from './record.ts'
-import { id, text } from './texts.ts'
+import { each, given, made } from './made.ts'
+import { list, record } from './record.ts'
+import { choice, id, text } from './texts.ts'
+import { makeWire, wire } from './wire.ts'
 
 export const sensor = record(
   'a sensor',
@@ -14,6 +16,14 @@ export const sensor = record(
     kind: text('rain, soil moisture, flow, frost, ...', 'rain'),
     controller: optional(id('The controller it is wired to.', 'K1')),
     box: optional(id('The box it is in.', 'VB1')),
+    wired: optional(choice('in the common, own terminals or by radio.', SENSOR_WIRINGS, 'in the common')),
+    normally: optional(
+      choice('closed or open: its contact while it lets the controller water.', ['closed', 'open'], 'closed')
+    ),
+    wire: optional(list(wire, { does: 'Its wires.', example: '[{ size: 18 AWG, length: 20 ft }]' })),
+    bypass: optional(
+      text('How to leave it out for a test.', '"take its wires off SEN, put the jumper on; off again after the test"')
+    ),
     note: optional(text('What to know of it.', 'on the lamp post, 3 m up'))
   }
 )
@@ -25,6 +35,10 @@ export function makeSensor(raw: z.output<typeof sensor>, at: At): Sensor {
     kind: raw.kind,
     controller: given(raw.controller),
     box: given(raw.box),
+    wired: given(raw.wired),
+    normally: given(raw.normally),
+    wire: each(raw.wire, at, 'wire', makeWire),
+    bypass: given(raw.bypass),
     note: given(raw.note)
   })
 }

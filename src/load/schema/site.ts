@@ -4,6 +4,7 @@ import { climate } from './climate.ts'
 import { contact } from './contact.ts'
 import { controller } from './controller.ts'
 import { optional } from './field.ts'
+import { key } from './key.ts'
 import { location } from './location.ts'
 import { either, list, record } from './record.ts'
 import { season } from './season.ts'
@@ -56,6 +57,7 @@ export const site = record(
     controllers: optional(list(controller, { does: 'Controllers.', example: '[{ id: K1, box: VB1 }]' })),
     stations: optional(list(station, { does: 'Stations.', example: '[{ id: K1/1, zone: Z1 }]' })),
     sensors: optional(list(sensor, { does: 'Sensors.', example: '[{ id: RS1, kind: rain }]' })),
+    keys: optional(list(key, { does: 'The key register.', example: '[{ id: C7, opens: [K1], count: 3 }]' })),
     warranty: optional(list(warranty, { does: 'Warranties.', example: '[{ item: whole system, start: 2025-04-30 }]' }))
   }
 )

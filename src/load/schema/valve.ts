@@ -3,9 +3,10 @@ import type { At } from '../../diagnostics/finding.ts'
 import { COIL_KINDS } from '../../model/site.ts'
 import type { Controller, Valve } from '../../model/site.ts'
 import { optional } from './field.ts'
-import { each, given, made } from './made.ts'
+import { each, given, made, part } from './made.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
+import { makeRetrofit, retrofit } from './retrofit.ts'
 import { choice, id, text } from './texts.ts'
 import { makeWire, wire } from './wire.ts'
 
@@ -14,11 +15,15 @@ const VALVE_KEYS = {
   size: optional(text('Size of the valve.', '1 in')),
   coil: optional(choice('Kind of coil, as marked on it.', COIL_KINDS, 'DC latching 2-wire')),
   'coil-resistance': optional(quantity('As its sheet states.', 'resistance', '4.2 ohm')),
+  'closing-resistance': optional(
+    quantity('Of the closing winding of a coil with three leads, where it differs.', 'resistance', '5.1 ohm')
+  ),
   'lowest-volts': optional(quantity('The least the coil works on, as its sheet states.', 'voltage', '5.5 V')),
   'normal-flow': optional(quantity('Flow when all is well.', 'flow', '38 L/min')),
   'minimum-flow': optional(quantity('The least the valve closes on, as its sheet states.', 'flow', '1.9 L/min')),
   'normal-pressure': optional(quantity('Pressure at the valve when it runs.', 'pressure', '2.8 bar')),
-  'by-hand': optional(text('How to open and close it by hand.', 'quarter turn of the coil'))
+  'by-hand': optional(text('How to open and close it by hand.', 'quarter turn of the coil')),
+  retrofit: optional(retrofit)
 }
 
 export const valve = record(
@@ -40,11 +45,13 @@ export function makeValve(raw: z.output<typeof valve>, at: At): Valve {
     size: given(raw.size),
     coil: given(raw.coil),
     coilResistance: given(raw['coil-resistance']),
+    closingResistance: given(raw['closing-resistance']),
     lowestVolts: given(raw['lowest-volts']),
     normalFlow: given(raw['normal-flow']),
     minimumFlow: given(raw['minimum-flow']),
     normalPressure: given(raw['normal-pressure']),
-    byHand: given(raw['by-hand'])
+    byHand: given(raw['by-hand']),
+    retrofit: part(raw.retrofit, at, 'retrofit', makeRetrofit)
   })
 }
 

@@ -33,6 +33,9 @@ const reading = record(
     supply: optional(id('At which supply.', 'S1')),
     coil: optional(quantity('At the coil, leads off.', 'resistance', '4.3 ohm', 'zero')),
     loop: optional(quantity('At the controller, leads off.', 'resistance', '4.4 ohm', 'zero')),
+    temperature: optional(
+      quantity('Of the air, so that ohms can be held against those of another day.', 'temperature', '12 °C', 'any')
+    ),
     meter: optional(quantity('What the water meter showed.', 'volume', '1284 m³', 'zero')),
     flow: optional(quantity('Flow with the station running.', 'flow', '38 L/min', 'zero')),
     pressure: optional(quantity('Pressure at that time.', 'pressure', '3.9 bar', 'zero'))
@@ -91,6 +94,7 @@ function makeReading(raw: z.output<typeof reading>, at: At): VisitReading {
     supply: given(raw.supply),
     coil: given(raw.coil),
     loop: given(raw.loop),
+    temperature: given(raw.temperature),
     meter: given(raw.meter),
     flow: given(raw.flow),
     pressure: given(raw.pressure)

@@ -31,7 +31,8 @@ export const splice = record(
   {
     box: optional(id('The box it is in.', 'VB2')),
     where: optional(text('Where it is.', '3 m W of VB2, buried')),
-    kind: optional(text('How it is made.', 'gel-filled connector'))
+    kind: optional(text('How it is made.', 'gel-filled connector')),
+    resistance: optional(quantity('Of its contacts, where it was measured.', 'resistance', '0.05 ohm', 'zero'))
   }
 )
 
@@ -50,5 +51,11 @@ export function makeWire(raw: z.output<typeof wire>, at: At): WireSegment {
 }
 
 export function makeSplice(raw: z.output<typeof splice>, at: At): Splice {
-  return made<Splice>({ at, box: given(raw.box), where: given(raw.where), kind: given(raw.kind) })
+  return made<Splice>({
+    at,
+    box: given(raw.box),
+    where: given(raw.where),
+    kind: given(raw.kind),
+    resistance: given(raw.resistance)
+  })
 }
