@@ -1,10 +1,15 @@
 import type { At } from '../diagnostics/finding.ts'
 import type { Interval, IsoDate, Month, MonthDay } from '../units/date.ts'
 import type { ClockMinutes, Window } from '../units/clock.ts'
+import type { Dimension } from '../units/dimension.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { UnitSystem } from '../units/show.ts'
 import type { WireSize } from '../units/wire-size.ts'
 import type { DayRule, RunTime } from '../domain/schedule/program.ts'
+import type { LandUse } from '../reference/water-budget.ts'
+import type { PipeMaterial } from '../reference/pipe.ts'
+import type { ByMonth, Panel, SheetPower } from './power.ts'
+import type { VisitPart, VisitProgram, VisitTest } from './visit-facts.ts'
 
 /** Every record knows where it was written; `[...record.at.path, 'key']` is the place of one of its values. */
 export interface Recorded {
@@ -44,6 +49,8 @@ export interface Site extends Recorded {
   /** The watering season; without one the controllers run all year. */
   readonly season?: Season
   readonly climate?: Climate
+  /** Phases of every planting that names none of its own. */
+  readonly phases?: readonly Phase[]
   readonly supplies: readonly Supply[]
   readonly wateringRules: readonly WateringRule[]
   readonly workRules: WorkRules
@@ -54,6 +61,7 @@ export interface Site extends Recorded {
   readonly sensors: readonly Sensor[]
   readonly keys: readonly SiteKey[]
   readonly warranties: readonly Warranty[]
+  readonly budget?: WaterBudget
   readonly visits: readonly Visit[]
   /** Words under `private:` keys and contact details not marked public: never in public output. */
   readonly privateWords: readonly PrivateWord[]
@@ -77,10 +85,65 @@ export interface Season extends Recorded {
   readonly to: MonthDay
 }
 
+/** Month by month; a month may be left out. */
+export type Monthly<D extends Dimension> = Readonly<Partial<Record<Month, Quantity<D>>>>
+
+/** What is known of the climate. Means are of the days of a month, and so are hours of sun and radiation; rain is of the whole month. */
 export interface Climate extends Recorded {
-  readonly referenceEt?: Readonly<Partial<Record<Month, Quantity<'length'>>>>
-  readonly effectiveRain?: string
   readonly name?: string
+  /** Of the whole month. Goes before anything computed. */
+  readonly referenceEt?: Monthly<'length'>
+  /** California's zone of reference evapotranspiration, 1 to 18. */
+  readonly etoZone?: number
+  readonly meanHigh?: Monthly<'temperature'>
+  readonly meanLow?: Monthly<'temperature'>
+  readonly dewPoint?: Monthly<'temperature'>
+  readonly humidity?: Monthly<'ratio'>
+  readonly wind?: Monthly<'speed'>
+  /** Height that the wind was measured at, of the daily record too; 2 m where nothing is said. */
+  readonly windHeight?: Quantity<'length'>
+  readonly sunshine?: Monthly<'duration'>
+  readonly solarRadiation?: Monthly<'radiation'>
+  readonly rain?: Monthly<'length'>
+  readonly effectiveRain?: string
+  /** As written, "_shared/climates/little-tarn-days.csv". */
+  readonly dailyWeatherPath?: string
+  readonly dailyWeather?: DailyWeather
+}
+
+/** A record of weather, day by day, in the order of the file. `at.path` is the line of its head. */
+export interface DailyWeather extends Recorded {
+  readonly days: readonly WeatherDay[]
+}
+
+/** One day; what was not recorded is left out. */
+export interface WeatherDay {
+  readonly on: IsoDate
+  readonly highC?: number
+  readonly lowC?: number
+  readonly dewPointC?: number
+  /** Relative humidities, fractions. */
+  readonly humidity?: number
+  readonly humidityHigh?: number
+  readonly humidityLow?: number
+  readonly windMPerS?: number
+  readonly sunshineS?: number
+  readonly solarWPerM2?: number
+  readonly rainM?: number
+}
+
+export const PHASE_NAMES = ['establishment', 'established', 'temporary'] as const
+export type PhaseName = (typeof PHASE_NAMES)[number]
+
+/** A time in the life of a planting in which it wants another share of reference ET; both days inclusive. */
+export interface Phase extends Recorded {
+  readonly name: PhaseName
+  readonly from?: IsoDate
+  readonly to?: IsoDate
+  /** Share of reference ET, in place of the planting's own. */
+  readonly factor?: number
+  /** Of the planting's own factor. */
+  readonly percent?: Quantity<'ratio'>
 }
 
 export interface Contact extends Recorded {
@@ -98,15 +161,45 @@ export interface Supply extends Recorded {
   readonly kind: string
   readonly shutOff?: string
   readonly limit?: Quantity<'flow'>
+  /** The most that the purveyor lets through the meter for long. */
+  readonly meterSafeFlow?: Quantity<'flow'>
   /** How many zones may run at once, over all controllers. */
   readonly zonesAtOnce?: number
   readonly staticPressure?: Quantity<'pressure'>
+  /** Measured where the static pressure is, with so much water running. */
+  readonly pressureAtFlow?: PressureAtFlow
+  /** What the meter, the backflow assembly, filters take, as their sheets state it. */
+  readonly losses?: readonly StatedLoss[]
+  /** From the point of connection to where the valves branch off, in the order of the water. */
+  readonly pipe?: readonly PipeSegment[]
   readonly meter?: string
   readonly backflow?: Backflow
   /** What is dosed into the water, and where: "liquid feed, at the pump". Absent: nothing is said of it. */
   readonly injection?: string
   /** The signs and marks that stand where the water is not for drinking. */
   readonly signs?: string
+}
+
+export interface PressureAtFlow extends Recorded {
+  readonly pressure: Quantity<'pressure'>
+  readonly flow: Quantity<'flow'>
+}
+
+export interface StatedLoss extends Recorded {
+  /** "meter", "backflow assembly". */
+  readonly of: string
+  readonly loss: Quantity<'pressure'>
+}
+
+/** A length of one pipe. */
+export interface PipeSegment extends Recorded {
+  /** As it is marked: "1-1/4 in class 200". No figure is made from it. */
+  readonly size?: string
+  readonly inside: Quantity<'length'>
+  readonly material: PipeMaterial
+  readonly length: Quantity<'length'>
+  /** How much higher its end lies than its start; below zero where it falls. */
+  readonly rise?: Quantity<'length'>
 }
 
 export interface Backflow extends Recorded {
@@ -203,6 +296,8 @@ export interface Controller extends Recorded {
   readonly serial?: string
   readonly battery?: Battery
   readonly power: 'battery' | 'solar' | 'adapter'
+  /** How its solar panel stands. */
+  readonly panel?: Panel
   readonly clock?: ControllerClock
   readonly programs: readonly Program[]
   readonly delayBetweenStations?: Quantity<'duration'>
@@ -232,6 +327,10 @@ export interface Battery extends Recorded {
 export interface ControllerClock extends Recorded {
   readonly daylightSaving: 'by itself' | 'moved by hand' | 'not followed'
   readonly movedBy?: string
+  /** How far it may go off in a month. */
+  readonly drift?: Quantity<'duration'>
+  /** How often it is set right. */
+  readonly set?: Interval
 }
 
 export interface Program extends Recorded {
@@ -253,7 +352,7 @@ export interface ProgramStation extends Recorded {
 }
 
 /** What the product sheet of a controller states, as submitted. */
-export interface ProductSheet extends Recorded {
+export interface ProductSheet extends Recorded, SheetPower {
   readonly path: string
   readonly title: string
   readonly mounting?: string
@@ -266,12 +365,6 @@ export interface ProductSheet extends Recorded {
   readonly pulseVolts?: Quantity<'voltage'>
   readonly loopLimit?: Quantity<'resistance'>
   readonly lengthLimits: readonly LengthLimit[]
-  readonly battery?: {
-    readonly kind?: string
-    readonly count?: number
-    readonly interval?: Interval
-    readonly pulses?: number
-  }
   readonly ingress?: string
   readonly setBy?: SetBy
   readonly radioRange?: Quantity<'length'>
@@ -322,11 +415,19 @@ export interface Station extends Recorded {
   readonly valves: readonly Valve[]
   readonly wire: readonly WireSegment[]
   readonly splices: readonly Splice[]
+  /** From the branch to the devices that are hardest to reach, in the order of the water. */
+  readonly pipe?: readonly PipeSegment[]
+  /** What the pressure regulator at the valve lets through at most. */
+  readonly regulator?: Quantity<'pressure'>
   readonly devices?: Devices
   readonly area?: Quantity<'area'>
   /** Application efficiency, a fraction: what of the water the roots get. */
   readonly efficiency?: Quantity<'ratio'>
+  /** Distribution uniformity of the lowest quarter, a fraction. */
+  readonly uniformity?: Quantity<'ratio'>
+  readonly catchCans?: CatchCans
   readonly plants?: Plants
+  readonly phases?: readonly Phase[]
   readonly soil?: Soil
   readonly slope?: string
   readonly readings: readonly Reading[]
@@ -347,6 +448,8 @@ export interface Valve extends Recorded {
   readonly normalFlow?: Quantity<'flow'>
   readonly minimumFlow?: Quantity<'flow'>
   readonly normalPressure?: Quantity<'pressure'>
+  /** What it takes of the pressure at the flow of its zone, as its sheet states. */
+  readonly loss?: Quantity<'pressure'>
   readonly byHand?: string
   readonly retrofit?: Retrofit
 }
@@ -387,10 +490,29 @@ export interface Devices extends Recorded {
   readonly flow?: Quantity<'flow'>
   readonly each?: Quantity<'flow'>
   readonly count?: number
+  /** The least on which they work. */
+  readonly pressure?: Quantity<'pressure'>
+  /** How far the lowest of them lies below the highest part of their pipe. */
+  readonly drop?: Quantity<'length'>
+  /** True where each holds the water back when the valve is shut. Absent: nothing is said of it. */
+  readonly checkValves?: boolean
+}
+
+/** A test with cans set out over the zone. */
+export interface CatchCans extends Recorded {
+  readonly on?: IsoDate
+  /** All of them depths, or all volumes. */
+  readonly catches: readonly Quantity<'length' | 'volume'>[]
+  readonly time?: Quantity<'duration'>
+  /** Opening of one can. */
+  readonly throat?: Quantity<'area'>
 }
 
 export interface Plants extends Recorded {
   readonly factor?: number
+  readonly speciesFactor?: number
+  readonly density?: number
+  readonly microclimate?: number
   readonly kind?: string
 }
 
@@ -449,6 +571,26 @@ export interface Warranty extends Recorded {
   readonly contact?: string
 }
 
+export const BUDGET_FORMS = ['ordinance 2015', 'annual volume'] as const
+export type BudgetForm = (typeof BUDGET_FORMS)[number]
+
+/** The water that the site may use in a year. */
+export interface WaterBudget extends Recorded {
+  readonly form: BudgetForm
+  readonly authority?: string
+  /** Volume of a year, where it is given as one. */
+  readonly annual?: Quantity<'volume'>
+  readonly kind?: LandUse
+  /** Evapotranspiration adjustment of the local rule, where it has its own. */
+  readonly adjustment?: number
+  /** The whole landscape; that of all zones together where nothing is written. */
+  readonly area?: Quantity<'area'>
+  /** Ground that counts in full and hangs on no station. */
+  readonly specialArea?: Quantity<'area'>
+  /** Ids of the stations whose ground counts in full: food plants, play, public assembly, recycled water. */
+  readonly specialStations: readonly string[]
+}
+
 export interface Visit extends Recorded {
   readonly on: IsoDate
   readonly by?: string
@@ -458,6 +600,24 @@ export interface Visit extends Recorded {
   readonly found: readonly string[]
   readonly done: readonly string[]
   readonly open: readonly string[]
+  /** Boxes that were opened. */
+  readonly boxes?: readonly string[]
+  readonly arrived?: ClockMinutes
+  readonly left?: ClockMinutes
+  /** Time on the site. */
+  readonly minutes?: Quantity<'duration'>
+  readonly programs?: readonly VisitProgram[]
+  readonly tests?: readonly VisitTest[]
+  /** Names of maintenance tasks that were done. */
+  readonly tasks?: readonly string[]
+  /** Who sees to what is left open. */
+  readonly owner?: string
+  /** What earlier visits left open and is done now, in the words of those visits. */
+  readonly repaired?: readonly string[]
+  readonly parts?: readonly VisitPart[]
+  readonly photos?: readonly string[]
+  /** True: the record drawing has to be changed. */
+  readonly drawingChange?: boolean
 }
 
 export interface VisitBattery extends Recorded {
@@ -478,6 +638,9 @@ export interface VisitReading extends Recorded {
   readonly meter?: Quantity<'volume'>
   readonly flow?: Quantity<'flow'>
   readonly pressure?: Quantity<'pressure'>
+  /** It was seen to open, and to close fully. */
+  readonly opened?: boolean
+  readonly closed?: boolean
 }
 
 export interface PrivateWord extends Recorded {

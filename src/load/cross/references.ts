@@ -55,6 +55,7 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
       ...recordsOf(raw, 'valve').flatMap(valve => named(valve.raw, [...path, ...valve.path], ['box'], 'box')),
       ...recordsOf(raw, 'splices').flatMap(splice => named(splice.raw, [...path, ...splice.path], ['box'], 'box'))
     ]),
+    ...specialStations(front),
     ...recordsOf(front.data, 'sensors').flatMap(({ raw, path }) => [
       ...named(raw, path, ['box'], 'box'),
       ...named(raw, path, ['controller'], 'controller')
@@ -65,7 +66,10 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
 /** References of a visit to things that the site file does not have. */
 export function visitReferences(front: FrontMatter, names: Names): Fault[] {
   return dangling(front, names, [
+    ...namesIn(front.data, 'boxes', 'box'),
     ...recordsOf(front.data, 'batteries').flatMap(({ raw, path }) => named(raw, path, ['controller'], 'controller')),
+    ...recordsOf(front.data, 'programs').flatMap(({ raw, path }) => named(raw, path, ['controller'], 'controller')),
+    ...recordsOf(front.data, 'tests').flatMap(({ raw, path }) => named(raw, path, ['supply'], 'supply')),
     ...recordsOf(front.data, 'readings').flatMap(({ raw, path }) => [
       ...named(raw, path, ['station'], 'station'),
       ...named(raw, path, ['supply'], 'supply')
@@ -76,6 +80,25 @@ export function visitReferences(front: FrontMatter, names: Names): Fault[] {
 function named(raw: unknown, path: Path, keys: Path, kind: keyof Names): Reference[] {
   const name = nameAt({ raw, path }, ...keys)
   return name === undefined ? [] : [{ path: [...path, ...keys], name, kind }]
+}
+
+/** A list of bare names. */
+function namesIn(data: Readonly<Record<string, unknown>>, key: string, kind: keyof Names): Reference[] {
+  const written: unknown = data[key]
+  if (!Array.isArray(written)) return []
+  return written.flatMap((name: unknown, index) =>
+    typeof name === 'string' ? [{ path: [key, index], name, kind }] : []
+  )
+}
+
+/** Stations whose ground counts in full in the water budget. */
+function specialStations(front: FrontMatter): Reference[] {
+  const path = ['budget', 'special-stations']
+  const list = valueAt(front.data, path)
+  if (!Array.isArray(list)) return []
+  return list.flatMap((name, index) =>
+    typeof name === 'string' ? [{ path: [...path, index], name, kind: 'station' as const }] : []
+  )
 }
 
 function ownController(raw: unknown, path: Path): Reference[] {

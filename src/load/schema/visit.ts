@@ -6,8 +6,9 @@ import { each, given, made } from './made.ts'
 import { count } from './numbers.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
-import { id, text } from './texts.ts'
-import { date } from './times.ts'
+import { id, text, yesNo } from './texts.ts'
+import { clock, date } from './times.ts'
+import { makeVisitPart, makeVisitProgram, makeVisitTest, visitPart, visitProgram, visitTest } from './visit-facts.ts'
 
 const battery = record(
   'a battery of the visit',
@@ -38,7 +39,9 @@ const reading = record(
     ),
     meter: optional(quantity('What the water meter showed.', 'volume', '1284 m³', 'zero')),
     flow: optional(quantity('Flow with the station running.', 'flow', '38 L/min', 'zero')),
-    pressure: optional(quantity('Pressure at that time.', 'pressure', '3.9 bar', 'zero'))
+    pressure: optional(quantity('Pressure at that time.', 'pressure', '3.9 bar', 'zero')),
+    opened: optional(yesNo('yes: it was seen to open.', 'yes')),
+    closed: optional(yesNo('yes: it closed fully.', 'yes'))
   }
 )
 
@@ -53,11 +56,25 @@ export const visit = record(
     on: date('The day.', '2026-05-04'),
     by: optional(text('Who came.', '"M. Example, Example Landscapes"')),
     reason: optional(text('route, call, season, ...', 'route')),
+    boxes: optional(list(id('A box that was opened.', 'VB1'), { does: 'Boxes that were opened.', example: '[VB1]' })),
+    arrived: optional(clock('When they came.', '"09:40"')),
+    left: optional(clock('When they went.', '"10:25"')),
+    minutes: optional(quantity('Time on the site.', 'duration', '45 min')),
+    programs: optional(
+      list(visitProgram, { does: 'Controllers as found and left.', example: '[{ controller: K1, clock: right }]' })
+    ),
+    tests: optional(list(visitTest, { does: 'Backflow tests.', example: '[{ supply: S1, passed: yes }]' })),
+    tasks: lines('What of the maintenance was done, by the name it has there.', 'monthly inspection'),
     batteries: optional(list(battery, { does: 'Cells.', example: '[{ controller: K1, fitted: 2026-05-04 }]' })),
     readings: optional(list(reading, { does: 'Readings.', example: '[{ station: K1/1, loop: 4.4 ohm }]' })),
     found: lines('What was found.', 'Z3 opens slowly'),
     done: lines('What was done.', 'cleaned VB2'),
-    open: lines('What is left open.', 'Z3 coil to be swapped')
+    open: lines('What is left open.', 'Z3 coil to be swapped'),
+    owner: optional(text('Who sees to what is left open.', 'Example Landscapes')),
+    repaired: lines('What an earlier visit left open and is now done, in the same words.', 'Z3 coil to be swapped'),
+    parts: optional(list(visitPart, { does: 'Parts that were used.', example: '[{ item: diaphragm, count: 1 }]' })),
+    photos: lines('Pictures, in the folder photos.', 'vb1-2026-05-04.jpg'),
+    'drawing-change': optional(yesNo('yes: the record drawing has to be changed.', 'no'))
   }
 )
 
@@ -71,7 +88,19 @@ export function makeVisit(raw: z.output<typeof visit>, at: At): Visit {
     readings: each(raw.readings, at, 'readings', makeReading),
     found: raw.found ?? [],
     done: raw.done ?? [],
-    open: raw.open ?? []
+    open: raw.open ?? [],
+    boxes: given(raw.boxes),
+    arrived: given(raw.arrived),
+    left: given(raw.left),
+    minutes: given(raw.minutes),
+    programs: raw.programs ? each(raw.programs, at, 'programs', makeVisitProgram) : undefined,
+    tests: raw.tests ? each(raw.tests, at, 'tests', makeVisitTest) : undefined,
+    tasks: given(raw.tasks),
+    owner: given(raw.owner),
+    repaired: given(raw.repaired),
+    parts: raw.parts ? each(raw.parts, at, 'parts', makeVisitPart) : undefined,
+    photos: given(raw.photos),
+    drawingChange: given(raw['drawing-change'])
   })
 }
 
@@ -97,6 +126,8 @@ function makeReading(raw: z.output<typeof reading>, at: At): VisitReading {
     temperature: given(raw.temperature),
     meter: given(raw.meter),
     flow: given(raw.flow),
-    pressure: given(raw.pressure)
+    pressure: given(raw.pressure),
+    opened: given(raw.opened),
+    closed: given(raw.closed)
   })
 }
