@@ -5,6 +5,7 @@ import type { FrontMatter } from './front-matter.ts'
 import { privateContactWords, privateWordsOf } from './private-words.ts'
 import { proseOf } from './prose.ts'
 import { makeBox } from './schema/box.ts'
+import { makeBudget } from './schema/budget.ts'
 import { makeClimate } from './schema/climate.ts'
 import { makeContact } from './schema/contact.ts'
 import { makeController } from './schema/controller.ts'
@@ -59,6 +60,7 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     stations: each(raw.stations, at, 'stations', makeStation),
     sensors: each(raw.sensors, at, 'sensors', makeSensor),
     keys: each(raw.keys, at, 'keys', makeKey),
+    budget: part(raw.budget, at, 'budget', makeBudget),
     warranties: each(raw.warranty, at, 'warranty', makeWarranty),
     visits: companions.visits,
     privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],

@@ -6,7 +6,7 @@ import { given, made } from './made.ts'
 import { count } from './numbers.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
-import { text } from './texts.ts'
+import { text, yesNo } from './texts.ts'
 
 export const devices = record(
   'the devices',
@@ -15,7 +15,12 @@ export const devices = record(
     kind: text('spray, rotor, drip, bubbler, micro-spray, ...', 'spray'),
     flow: optional(quantity('Flow of all of them together.', 'flow', '38 L/min')),
     each: optional(quantity('Flow of one.', 'flow', '2.3 L/h')),
-    count: optional(count('How many.', '22'))
+    count: optional(count('How many.', '22')),
+    pressure: optional(quantity('The least on which they work, as their sheet states.', 'pressure', '2.1 bar')),
+    drop: optional(
+      quantity('How far the lowest of them lies below the highest part of their pipe.', 'length', '2.5 m', 'zero')
+    ),
+    'check-valves': optional(yesNo('yes: each holds the water back when the valve is shut.', 'yes'))
   }
 )
 
@@ -25,6 +30,9 @@ export function makeDevices(raw: z.output<typeof devices>, at: At): Devices {
     kind: raw.kind,
     flow: given(raw.flow),
     each: given(raw.each),
-    count: given(raw.count)
+    count: given(raw.count),
+    pressure: given(raw.pressure),
+    drop: given(raw.drop),
+    checkValves: given(raw['check-valves'])
   })
 }

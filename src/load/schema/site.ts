@@ -1,5 +1,6 @@
 import { PAPERS, PLACES, SITE_STATUSES } from '../../model/site.ts'
 import { box } from './box.ts'
+import { budget } from './budget.ts'
 import { climate } from './climate.ts'
 import { contact } from './contact.ts'
 import { controller } from './controller.ts'
@@ -58,6 +59,7 @@ export const site = record(
     stations: optional(list(station, { does: 'Stations.', example: '[{ id: K1/1, zone: Z1 }]' })),
     sensors: optional(list(sensor, { does: 'Sensors.', example: '[{ id: RS1, kind: rain }]' })),
     keys: optional(list(key, { does: 'The key register.', example: '[{ id: C7, opens: [K1], count: 3 }]' })),
+    budget: optional(budget),
     warranty: optional(list(warranty, { does: 'Warranties.', example: '[{ item: whole system, start: 2025-04-30 }]' }))
   }
 )

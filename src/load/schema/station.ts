@@ -4,6 +4,7 @@ import type { Station, Valve } from '../../model/site.ts'
 import { devices, makeDevices } from './devices.ts'
 import { optional } from './field.ts'
 import { below, each, given, made, part } from './made.ts'
+import { makePipe, pipe } from './pipe.ts'
 import { makePlants, plants } from './plants.ts'
 import { quantity } from './quantities.ts'
 import { makeReading, reading } from './reading.ts'
@@ -37,6 +38,15 @@ export const station = record(
       list(wire, { does: 'The wires, one entry for each size.', example: '[{ size: 1.5 mm², length: 36 m }]' })
     ),
     splices: optional(list(splice, { does: 'The splices.', example: '[{ box: VB2, kind: gel-filled connector }]' })),
+    pipe: optional(
+      list(pipe, {
+        does: 'The pipe from the branch to the devices that are hardest to reach, in the order of the water.',
+        example: '[{ inside: 26.2 mm, material: plastic, length: 24 m, rise: 1.2 m }]'
+      })
+    ),
+    regulator: optional(
+      quantity('What the pressure regulator at the valve lets through at most.', 'pressure', '2.0 bar')
+    ),
     devices: optional(devices),
     area: optional(quantity('The area it waters.', 'area', '210 m²')),
     efficiency: optional(quantity('Application efficiency: share of the water that the roots get.', 'ratio', '70 %')),
@@ -63,6 +73,8 @@ export function makeStation(raw: z.output<typeof station>, at: At): Station {
     valves: makeValves(raw.valve, at),
     wire: each(raw.wire, at, 'wire', makeWire),
     splices: each(raw.splices, at, 'splices', makeSplice),
+    pipe: each(raw.pipe, at, 'pipe', makePipe),
+    regulator: given(raw.regulator),
     devices: part(raw.devices, at, 'devices', makeDevices),
     area: given(raw.area),
     efficiency: given(raw.efficiency),

@@ -22,6 +22,14 @@ const VALVE_KEYS = {
   'normal-flow': optional(quantity('Flow when all is well.', 'flow', '38 L/min')),
   'minimum-flow': optional(quantity('The least the valve closes on, as its sheet states.', 'flow', '1.9 L/min')),
   'normal-pressure': optional(quantity('Pressure at the valve when it runs.', 'pressure', '2.8 bar')),
+  loss: optional(
+    quantity(
+      'What it takes of the pressure at the flow of its zone, as its sheet states.',
+      'pressure',
+      '0.3 bar',
+      'zero'
+    )
+  ),
   'by-hand': optional(text('How to open and close it by hand.', 'quarter turn of the coil')),
   retrofit: optional(retrofit)
 }
@@ -50,6 +58,7 @@ export function makeValve(raw: z.output<typeof valve>, at: At): Valve {
     normalFlow: given(raw['normal-flow']),
     minimumFlow: given(raw['minimum-flow']),
     normalPressure: given(raw['normal-pressure']),
+    loss: given(raw.loss),
     byHand: given(raw['by-hand']),
     retrofit: part(raw.retrofit, at, 'retrofit', makeRetrofit)
   })
