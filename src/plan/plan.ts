@@ -42,6 +42,9 @@ export interface WirePlan {
   readonly loopOhm: Maybe<number>
   /** Coil, or coils in parallel. */
   readonly coilOhm: Maybe<number>
+  /** Only for a coil of three leads, whose opening winding is `coilOhm`: the closing one alone, and with the wires. */
+  readonly closing?: { readonly coilOhm: Maybe<number>; readonly expectedOhm: Maybe<number> }
+  /** Of three leads, of the winding that the wire leaves least for. */
   readonly coilVolt: Maybe<number>
   readonly lowestVolt?: number
   readonly pulseVolt?: number

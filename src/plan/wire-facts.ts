@@ -3,7 +3,8 @@ import type { Maybe } from '../base/absent.ts'
 import type { OutputLimit } from '../domain/wire/limit.ts'
 import { parallelOhm } from '../domain/wire/parallel.ts'
 import type { RunSegment } from '../domain/wire/run.ts'
-import type { ProductSheet, Valve, WireSegment } from '../model/site.ts'
+import { sum } from '../base/collections.ts'
+import type { ProductSheet, Splice, Valve, WireSegment } from '../model/site.ts'
 import type { Quantity } from '../units/quantity.ts'
 
 /** A pair of wires with what hangs on it: a station's, or the master valve's. */
@@ -11,6 +12,7 @@ export interface WireFacts {
   readonly id: string
   readonly valves: readonly Valve[]
   readonly wire: readonly WireSegment[]
+  readonly splices: readonly Splice[]
   readonly sheet?: ProductSheet
 }
 
@@ -36,8 +38,19 @@ export function runSegments(wire: readonly WireSegment[]): readonly RunSegment[]
 
 /** The coil, or coils side by side; absent where one of them is not stated. */
 export function coilsOhm(valves: readonly Valve[]): Maybe<number> {
-  if (valves.length === 0) return absent('no valve is recorded')
-  const ohms = valves.map(valve => valve.coilResistance?.si)
+  return together(valves.map(valve => valve.coilResistance?.si))
+}
+
+/** The closing windings of coils with three leads; undefined where no coil has them. */
+export function closingOhm(valves: readonly Valve[]): Maybe<number> | undefined {
+  if (!valves.some(valve => valve.coil === 'DC latching 3-wire')) return undefined
+  return together(valves.map(valve => (valve.closingResistance ?? valve.coilResistance)?.si))
+}
+
+export const splicesOhm = (splices: readonly Splice[]): number => sum(splices.map(one => one.resistance?.si ?? 0))
+
+function together(ohms: readonly (number | undefined)[]): Maybe<number> {
+  if (ohms.length === 0) return absent('no valve is recorded')
   const known = ohms.filter(ohm => ohm !== undefined)
   if (known.length < ohms.length) return absent('the coil resistance is not stated')
   return known.every(ohm => ohm > 0) ? parallelOhm(known) : absent('a coil of 0 Ω is stated')

@@ -9,12 +9,12 @@ import type { RunSegment } from '../domain/wire/run.ts'
 import { sectionMm2 } from '../domain/wire/section.ts'
 import { climb } from '../domain/wire/wire-choose.ts'
 import type { Rung } from '../domain/wire/wire-choose.ts'
-import { loopOhm } from '../domain/wire/wire-loop.ts'
+import { loopOhm, withSplices } from '../domain/wire/wire-loop.ts'
 import { lengthText } from '../domain/wire/words.ts'
 import { showWireSize } from '../units/wire-size.ts'
 import type { WireSize } from '../units/wire-size.ts'
 import type { WireLimit, WirePlan, Working } from './plan.ts'
-import { coilsOhm, lowestVolts, runSegments, statedLimits } from './wire-facts.ts'
+import { closingOhm, coilsOhm, lowestVolts, runSegments, splicesOhm, statedLimits } from './wire-facts.ts'
 import type { StatedLimit, WireFacts } from './wire-facts.ts'
 import { usableLimits } from './wire-run.ts'
 import type { RunFacts } from './wire-run.ts'
@@ -28,24 +28,33 @@ export interface WirePlanned {
 /** One pair of wires, worked through: loop, voltage at the coil, limits, and the size that would pass. Absent figures carry their reason. */
 export function planWire(facts: WireFacts): WirePlanned {
   const segments = runSegments(facts.wire)
+  const [spliceOhm, coilOhm] = [splicesOhm(facts.splices), coilsOhm(facts.valves)]
+  const wires = loopOhm(segments, SOIL_C)
   const run: RunFacts = {
     facts,
     segments,
     lengthM: sum(segments.map(segment => segment.lengthM)),
     unit: segments[0]?.unit ?? 'm',
     make: segments[0]?.make ?? { conductor: 'solid', coating: 'plain' },
-    loop: loopOhm(segments, SOIL_C),
-    coilOhm: coilsOhm(facts.valves)
+    loop: isAbsent(wires) ? wires : withSplices(wires, spliceOhm),
+    spliceOhm,
+    coilOhm,
+    pulsedOhm: lowerOf(coilOhm, closingOhm(facts.valves))
   }
-  const stated = statedLimits(facts, run.coilOhm)
+  const stated = statedLimits(facts, run.pulsedOhm)
   const limits = judgedLimits(stated, run)
   const climbed = isAbsent(run.loop)
     ? run.loop
-    : climb(ladder(segments), run.lengthM, usableLimits(stated, run), run.make)
+    : climb(ladder(segments), run.lengthM, usableLimits(stated, run), run.make, spliceOhm)
   return {
     plan: { ...figuresOf(run), ...verdictOf(run, limits), ...choiceOf(climbed, run) },
     workings: wireWorkings(run, stated, climbed)
   }
+}
+
+function lowerOf(opening: Maybe<number>, closing: Maybe<number> | undefined): Maybe<number> {
+  if (closing === undefined || isAbsent(opening)) return opening
+  return isAbsent(closing) ? closing : Math.min(opening, closing)
 }
 
 type Figures = Omit<WirePlan, 'limits' | 'governing' | 'longestM' | 'passingSize' | 'passingVolt' | 'longestBySize'>
@@ -62,12 +71,21 @@ function figuresOf(run: RunFacts): Figures {
     coilOhm,
     coilVolt: coilVoltOf(run),
     expectedOhm: isAbsent(loopValue) ? loopValue : isAbsent(coilOhm) ? coilOhm : loopValue + coilOhm,
+    ...closingOf(run),
     ...(lowestVolt === undefined ? {} : { lowestVolt }),
     ...(pulseVolt === undefined ? {} : { pulseVolt })
   }
 }
 
-function coilVoltOf({ facts, loop, coilOhm }: RunFacts): Maybe<number> {
+/** The second winding of a coil with three leads: its ohms at the valve and at the controller. */
+function closingOf({ facts, loop }: RunFacts): Pick<WirePlan, 'closing'> {
+  const coilOhm = closingOhm(facts.valves)
+  if (coilOhm === undefined) return {}
+  const expectedOhm = isAbsent(loop) ? loop : isAbsent(coilOhm) ? coilOhm : loop.value + coilOhm
+  return { closing: { coilOhm, expectedOhm } }
+}
+
+function coilVoltOf({ facts, loop, pulsedOhm: coilOhm }: RunFacts): Maybe<number> {
   const pulseVolt = facts.sheet?.pulseVolts?.si
   if (isAbsent(loop)) return loop
   if (isAbsent(coilOhm)) return coilOhm
@@ -80,7 +98,8 @@ function judgedLimits(stated: readonly StatedLimit[], run: RunFacts): readonly W
   return stated.flatMap(({ limit, stated: quantity }) => {
     if (run.lengthM === 0 || (isAbsent(run.loop) && !isCap(limit))) return []
     const loop = isAbsent(run.loop) ? 0 : run.loop.value
-    const judged = judge(limit, { lengthM: run.lengthM, loopOhm: loop }, run.make)
+    const { lengthM, spliceOhm } = run
+    const judged = judge(limit, { lengthM, loopOhm: loop, spliceOhm: isAbsent(run.loop) ? 0 : spliceOhm }, run.make)
     if (isAbsent(judged)) return []
     const size = limit.form === 'length' ? limit.size : undefined
     const coils = limit.form !== 'voltage' && !isCap(limit) && limit.coils > 1 ? { coils: limit.coils } : {}
@@ -108,7 +127,7 @@ function choiceOf(
   return { passingSize: last.size, longestBySize, ...(volt === undefined ? {} : { passingVolt: volt }) }
 }
 
-function passingVolt({ facts, coilOhm }: RunFacts, loop: number): number | undefined {
+function passingVolt({ facts, pulsedOhm: coilOhm }: RunFacts, loop: number): number | undefined {
   const pulseVolt = facts.sheet?.pulseVolts?.si
   if (pulseVolt === undefined || isAbsent(coilOhm)) return undefined
   return coilVolt({ pulseVolt, coilOhm, loopOhm: loop, sourceOhm: 0 })

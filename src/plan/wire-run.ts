@@ -14,8 +14,12 @@ export interface RunFacts {
   readonly lengthM: number
   readonly unit: 'm' | 'ft'
   readonly make: WireMake
+  /** Wires, and splices where they were measured. */
   readonly loop: Maybe<Worked<number>>
+  readonly spliceOhm: number
   readonly coilOhm: Maybe<number>
+  /** The winding that the wire leaves least for: of three leads the lower of two, else the coil. */
+  readonly pulsedOhm: Maybe<number>
 }
 
 /** The limits that a run can be held against; one at a size that cannot be read is left out. */

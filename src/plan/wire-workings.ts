@@ -16,7 +16,7 @@ export function wireWorkings(
   stated: readonly StatedLimit[],
   climbed: Maybe<readonly Rung[]>
 ): Working[] {
-  const { facts, loop, coilOhm, unit } = run
+  const { facts, loop, pulsedOhm: coilOhm, spliceOhm, unit } = run
   const subject = facts.id
   if (isAbsent(loop)) return [{ calculation: 'wire-loop', subject, steps: [`not computed: ${loop.reason}`] }]
   const workings: Working[] = [{ calculation: 'wire-loop', subject, steps: loop.steps }]
@@ -25,7 +25,7 @@ export function wireWorkings(
     const step = coilVoltStep({ pulseVolt, coilOhm, loopOhm: loop.value, sourceOhm: 0 })
     workings.push({ calculation: 'coil-voltage', subject, steps: [...parallelSteps(run), step] })
   }
-  const atRun = { lengthM: run.lengthM, loopOhm: loop.value }
+  const atRun = { lengthM: run.lengthM, loopOhm: loop.value, spliceOhm }
   const judged = judgeAll(usableLimits(stated, run), atRun, run.make)
   if (isPresent(judged) && judged.length > 0)
     workings.push({
@@ -39,7 +39,7 @@ export function wireWorkings(
   return workings
 }
 
-function parallelSteps({ facts, coilOhm }: RunFacts): readonly string[] {
+function parallelSteps({ facts, pulsedOhm: coilOhm }: RunFacts): readonly string[] {
   if (facts.valves.length < 2 || isAbsent(coilOhm)) return []
   const parts = facts.valves.map(valve => `1 / ${ohmText(valve.coilResistance?.si ?? 0)}`)
   return [`1 / (${parts.join(' + ')}) = ${ohmText(coilOhm)} for ${parts.length} coils side by side`]

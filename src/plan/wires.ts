@@ -22,10 +22,16 @@ export function planWires(site: Site): WiresPlanned {
 /** Both readings of a run whose sizes are a bare "mm": all of them taken as diameters, and all as areas. */
 export function bothReadingsOf(
   site: Site,
-  { id, controller, valves, wire }: Pick<Station, 'id' | 'controller' | 'valves' | 'wire'>
+  {
+    id,
+    controller,
+    valves,
+    wire,
+    splices = []
+  }: Pick<Station, 'id' | 'controller' | 'valves' | 'wire'> & Partial<Pick<Station, 'splices'>>
 ): { readonly asDiameter: WirePlan; readonly asArea: WirePlan } {
   const sheet = site.controllers.find(one => one.id === controller)?.sheet
-  const facts = { id, valves, wire, ...(sheet ? { sheet } : {}) }
+  const facts = { id, valves, wire, splices, ...(sheet ? { sheet } : {}) }
   return {
     asDiameter: planWire(readAs(facts, 'diameter')).plan,
     asArea: planWire(readAs(facts, 'area')).plan
@@ -34,9 +40,9 @@ export function bothReadingsOf(
 
 export const masterValveId = (controller: Controller): string => `${controller.id}/MV`
 
-function stationFacts(site: Site, { id, controller, valves, wire }: Station): WireFacts {
+function stationFacts(site: Site, { id, controller, valves, wire, splices }: Station): WireFacts {
   const sheet = site.controllers.find(one => one.id === controller)?.sheet
-  return { id, valves, wire, ...(sheet ? { sheet } : {}) }
+  return { id, valves, wire, splices, ...(sheet ? { sheet } : {}) }
 }
 
 function masterFacts(site: Site): readonly WireFacts[] {
@@ -44,7 +50,13 @@ function masterFacts(site: Site): readonly WireFacts[] {
     const { masterValve, sheet } = controller
     if (!masterValve || masterValve.wire.length === 0) return []
     return [
-      { id: masterValveId(controller), valves: [masterValve], wire: masterValve.wire, ...(sheet ? { sheet } : {}) }
+      {
+        id: masterValveId(controller),
+        valves: [masterValve],
+        wire: masterValve.wire,
+        splices: [],
+        ...(sheet ? { sheet } : {})
+      }
     ]
   })
 }

@@ -27,7 +27,10 @@ export type OutputLimit =
 
 export interface Run {
   readonly lengthM: number
+  /** Wires and splices. */
   readonly loopOhm: number
+  /** That part of the loop which does not grow with the length: splices that were measured. */
+  readonly spliceOhm?: number
 }
 
 export interface Judged {
@@ -60,10 +63,11 @@ export function judge(limit: OutputLimit, run: Run, make: WireMake): Maybe<Judge
     return { passes: atMost(run.lengthM, limit.lengthM), longestM: limit.lengthM }
   const allowed = allowedLoopOhm(limit, make)
   if (isAbsent(allowed)) return allowed
-  if (!(run.loopOhm > 0)) return absent('the loop of the run must be more than zero')
+  const { lengthM, loopOhm, spliceOhm = 0 } = run
+  if (!(loopOhm - spliceOhm > 0)) return absent('the loop of the run must be more than zero')
   return {
-    passes: atMost(run.loopOhm, allowed.value),
-    longestM: run.lengthM * (Math.max(0, allowed.value) / run.loopOhm)
+    passes: atMost(loopOhm, allowed.value),
+    longestM: lengthM * (Math.max(0, allowed.value - spliceOhm) / (loopOhm - spliceOhm))
   }
 }
 

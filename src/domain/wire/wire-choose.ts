@@ -34,12 +34,13 @@ export function climb(
   ladder: readonly WireSize[],
   lengthM: number,
   limits: readonly OutputLimit[],
-  make: WireMake
+  make: WireMake,
+  spliceOhm?: number
 ): Maybe<readonly Rung[]> {
   if (limits.length === 0) return absent('the product sheet states no limit to hold the run against')
   const rungs: Rung[] = []
   for (const size of ladder) {
-    const rung = stand(size, lengthM, limits, make)
+    const rung = stand(size, lengthM, limits, make, spliceOhm)
     if (isAbsent(rung)) return rung
     rungs.push(rung)
     if (rung.passes) break
@@ -47,10 +48,16 @@ export function climb(
   return rungs
 }
 
-function stand(size: WireSize, lengthM: number, limits: readonly OutputLimit[], make: WireMake): Maybe<Rung> {
+function stand(
+  size: WireSize,
+  lengthM: number,
+  limits: readonly OutputLimit[],
+  make: WireMake,
+  spliceOhm = 0
+): Maybe<Rung> {
   const wire = resistancePerM(size, make, SOIL_C)
   if (isAbsent(wire)) return wire
-  const run = { lengthM, loopOhm: 2 * lengthM * wire.ohmPerM }
+  const run = { lengthM, loopOhm: 2 * lengthM * wire.ohmPerM + spliceOhm, spliceOhm }
   const judged = judgeAll(limits, run, make)
   if (isAbsent(judged)) return judged
   const voltage = limits.find(limit => limit.form === 'voltage')

@@ -2,9 +2,9 @@ import { absent, isAbsent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { showWireSize } from '../../units/wire-size.ts'
 import type { WireSize } from '../../units/wire-size.ts'
-import { notPositive } from '../amounts.ts'
+import { negative, notPositive } from '../amounts.ts'
 import type { Calculation, Worked } from '../calculation.ts'
-import { numberOf, wireSizeOf } from '../inputs.ts'
+import { numberOf, optionalNumber, wireSizeOf } from '../inputs.ts'
 import { WIRE_INPUTS, makeOf, temperatureOf } from './card-inputs.ts'
 import { resistancePerM } from './resistance.ts'
 import type { RunSegment } from './run.ts'
@@ -27,6 +27,16 @@ export function loopOhm(segments: readonly RunSegment[], temperatureC: number): 
   const value = parts.reduce((sum, part) => sum + part, 0)
   if (parts.length > 1) steps.push(`${parts.map(ohmText).join(' + ')} = ${ohmText(value)}`)
   return { value, steps }
+}
+
+/** A loop with the contacts of its splices, where they were measured. */
+export function withSplices(loop: Worked<number>, spliceOhm: number): Worked<number> {
+  if (!(spliceOhm > 0)) return loop
+  const value = loop.value + spliceOhm
+  return {
+    value,
+    steps: [...loop.steps, `${ohmText(loop.value)} + ${ohmText(spliceOhm)} of splices = ${ohmText(value)}`]
+  }
 }
 
 function segmentOhm(segment: RunSegment, temperatureC: number): Maybe<Worked<number>> {
@@ -58,11 +68,16 @@ export const wireLoop: Calculation = {
     common: { kind: { is: 'wire-size' }, does: 'size of the common wire back', optional: 'the same size' },
     conductor: WIRE_INPUTS.conductor,
     coating: WIRE_INPUTS.coating,
-    temperature: WIRE_INPUTS.temperature
+    temperature: WIRE_INPUTS.temperature,
+    splices: {
+      kind: { is: 'quantity', dimension: 'resistance' },
+      does: 'resistance of all splices together',
+      optional: '0, as a sound splice reads next to nothing'
+    }
   },
-  outputs: { loop: { does: 'resistance of both wires', unit: 'ohm' } },
+  outputs: { loop: { does: 'resistance of both wires, and of splices where given', unit: 'ohm' } },
   sources: ['ohms-law', 'iec-60228', 'astm-b258', 'nbs-100', 'nec-ch9-t8'],
-  limits: 'Splices and the coil are not in it.',
+  limits: 'The coil is not in it, and splices only where their resistance is given.',
   run: inputs => {
     const size = wireSizeOf(inputs, 'size')
     const common = inputs['common'] as WireSize | undefined
@@ -73,8 +88,13 @@ export const wireLoop: Calculation = {
       make: makeOf(inputs),
       ...(common === undefined ? {} : { common })
     }
-    const loop = loopOhm([segment], temperatureOf(inputs))
-    return isAbsent(loop) ? loop : { value: { loop: loop.value }, steps: loop.steps }
+    const spliceOhm = optionalNumber(inputs, 'splices') ?? 0
+    const fault = negative({ splices: spliceOhm })
+    if (fault) return fault
+    const wires = loopOhm([segment], temperatureOf(inputs))
+    if (isAbsent(wires)) return wires
+    const loop = withSplices(wires, spliceOhm)
+    return { value: { loop: loop.value }, steps: loop.steps }
   },
   example: { inputs: { size: '0.75 mm²', length: '128 m' }, outputs: { loop: 6.272 } }
 }
