@@ -8,7 +8,7 @@ import type { WireSize } from '../units/wire-size.ts'
 import type { DayRule, RunTime } from '../domain/schedule/program.ts'
 import type { LandUse } from '../reference/water-budget.ts'
 import type { PipeMaterial } from '../reference/pipe.ts'
-import type { ByMonth, Panel, SheetPower } from './power.ts'
+import type { Panel, SheetPower } from './power.ts'
 import type { VisitPart, VisitProgram, VisitTest } from './visit-facts.ts'
 
 /** Every record knows where it was written; `[...record.at.path, 'key']` is the place of one of its values. */

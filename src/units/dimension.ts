@@ -107,7 +107,14 @@ export const DIMENSIONS = {
   },
   voltage: { si: 'V', noun: 'a voltage', example: '8.5 V', units: { V: 'V', mV: 'mV', volts: 'V', volt: 'V' } },
   current: { si: 'A', noun: 'a current', example: '20 µA', units: { A: 'A', mA: 'mA', µA: 'uA', μA: 'uA', uA: 'uA' } },
-  charge: { si: 'C', noun: 'a battery capacity', example: '565 mAh', units: { mAh: 'mAh', Ah: 'Ah' } },
+  charge: {
+    si: 'C',
+    noun: 'a battery capacity',
+    example: '565 mAh',
+    units: { mAh: 'mAh', Ah: 'Ah', mC: 'mC', µC: 'uC', μC: 'uC', uC: 'uC' }
+  },
+  energy: { si: 'J', noun: 'an energy', example: '13.2 Wh', units: { Wh: 'Wh', mWh: 'mWh', J: 'J', mJ: 'mJ' } },
+  power: { si: 'W', noun: 'a power', example: '1.5 W', units: { W: 'W', mW: 'mW' } },
   capacitance: {
     si: 'F',
     noun: 'a capacitance',
@@ -166,6 +173,7 @@ export const DIMENSIONS = {
     // The units library reads all that follows the stroke as below it.
     units: { 'MJ/m²/d': 'MJ/m^2*day', 'W/m²': 'W/m^2', 'MJ/m2/d': 'MJ/m^2*day', 'W/m2': 'W/m^2' }
   },
+  angle: { si: 'deg', noun: 'an angle', example: '30 °', units: { '°': 'deg', deg: 'deg', degrees: 'deg' } },
   force: { si: 'N', noun: 'a load', example: '125 kN', units: { kN: 'kN', N: 'N', lbf: 'lbf', lb: 'lbf' } }
 } as const satisfies Record<string, DimensionSpec>
 

@@ -37,6 +37,11 @@ const LIKELY: Readonly<Record<Dimension, readonly (readonly [metric: string, us:
     ['µA', 'µA']
   ],
   charge: [['mAh', 'mAh']],
+  energy: [
+    ['Wh', 'Wh'],
+    ['mJ', 'mJ']
+  ],
+  power: [['W', 'W']],
   capacitance: [['µF', 'µF']],
   duration: [
     ['min', 'min'],
@@ -49,6 +54,7 @@ const LIKELY: Readonly<Record<Dimension, readonly (readonly [metric: string, us:
   rate: [['mm/h', 'in/h']],
   speed: [['m/s', 'mph']],
   radiation: [['MJ/m²/d', 'MJ/m²/d']],
+  angle: [['°', '°']],
   force: [['kN', 'lbf']]
 }
 

@@ -5,6 +5,7 @@ import { battery, makeBattery } from './battery.ts'
 import { controllerClock, makeClock } from './clock.ts'
 import { optional } from './field.ts'
 import { each, given, made, part } from './made.ts'
+import { makePanel, panel } from './panel.ts'
 import { makeProgram, program } from './program.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
@@ -23,6 +24,7 @@ export const controller = record(
     power: optional(
       choice('battery, solar or adapter; battery where nothing is written.', ['battery', 'solar', 'adapter'], 'battery')
     ),
+    panel: optional(panel),
     battery: optional(battery),
     clock: optional(controllerClock),
     programs: optional(
@@ -56,6 +58,7 @@ export function makeController(raw: z.output<typeof controller>, at: At, sheet?:
     sheet,
     serial: given(raw.serial),
     power: raw.power ?? 'battery',
+    panel: raw.panel ? makePanel(raw.panel) : undefined,
     battery: part(raw.battery, at, 'battery', makeBattery),
     clock: part(raw.clock, at, 'clock', makeClock),
     programs: each(raw.programs, at, 'programs', makeProgram),

@@ -7,6 +7,7 @@ import { below, each, given, made } from './made.ts'
 import { count } from './numbers.ts'
 import { quantity, wireSize } from './quantities.ts'
 import { list, record } from './record.ts'
+import { SHEET_POWER_KEYS, makeSheetPower } from './sheet-power.ts'
 import { choice, text, yesNo } from './texts.ts'
 
 const lengthLimit = record(
@@ -35,6 +36,19 @@ const runTimes = record(
     least: optional(quantity('The shortest.', 'duration', '1 min')),
     most: optional(quantity('The longest.', 'duration', '4 h')),
     step: optional(quantity('The step.', 'duration', '1 min'))
+  }
+)
+
+const suspension = record(
+  'the suspension',
+  {
+    does: 'How watering is held back for a number of days.',
+    example: '{ days: 30, set: "off key, then +", shows: "days left" }'
+  },
+  {
+    days: optional(count('The most days.', '30')),
+    set: optional(text('How it is set.', '"off key, then + for each day"')),
+    shows: optional(text('What it shows meanwhile.', '"OFF and the days left"'))
   }
 )
 
@@ -97,7 +111,7 @@ export function makeProductSheet(
     pulseVolts: given(raw.limits?.['pulse-volts']),
     loopLimit: given(raw.limits?.loop),
     lengthLimits: each(raw.limits?.lengths, below(at, 'limits'), 'lengths', makeLengthLimit),
-    power: makeSheetPower(raw),
+    ...makeSheetPower(raw),
     ingress: given(raw.ingress),
     setBy: given(raw['set-by']),
     radioRange: given(raw.range),
