@@ -1,6 +1,6 @@
 import type { z } from 'zod'
 import type { At } from '../diagnostics/finding.ts'
-import type { Climate, Company, ProductSheet, Site, Visit, WateringRule } from '../model/site.ts'
+import type { Climate, Company, DailyWeather, ProductSheet, Site, Visit, WateringRule } from '../model/site.ts'
 import type { FrontMatter } from './front-matter.ts'
 import { privateContactWords, privateWordsOf } from './private-words.ts'
 import { proseOf } from './prose.ts'
@@ -11,7 +11,9 @@ import { makeContact } from './schema/contact.ts'
 import { makeController } from './schema/controller.ts'
 import { makeKey } from './schema/key.ts'
 import { makeLocation } from './schema/location.ts'
+import { makePhase } from './schema/phases.ts'
 import { below, each, given, made, part } from './schema/made.ts'
+import { makeMaintenance } from './schema/maintenance.ts'
 import { makeSeason } from './schema/season.ts'
 import { makeSensor } from './schema/sensor.ts'
 import type { site } from './schema/site.ts'
@@ -26,6 +28,8 @@ import { makeWorkRules } from './schema/work-rules.ts'
 export interface Companions {
   readonly sheets: ReadonlyMap<string, ProductSheet>
   readonly climates: ReadonlyMap<string, Climate>
+  /** Daily records, by the path that a climate names them by. */
+  readonly weather: ReadonlyMap<string, DailyWeather>
   readonly rules: ReadonlyMap<string, WateringRule>
   readonly company: Company | undefined
   readonly visits: readonly Visit[]
@@ -45,10 +49,12 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     status: raw.status ?? 'in-service',
     place: raw.place ?? 'other',
     revision: given(raw.revision),
+    issued: given(raw.issued),
     location: part(raw.location, at, 'location', makeLocation),
     contacts,
     season: part(raw.season, at, 'season', makeSeason),
     climate: climateOf(raw.climate, at, companions),
+    phases: raw.phases ? each(raw.phases, at, 'phases', makePhase) : undefined,
     supplies: each(raw.supplies, at, 'supplies', makeSupply),
     wateringRules: rulesOf(raw['watering-rules'], at, companions),
     workRules: makeWorkRules(raw['work-rules'] ?? {}, below(at, 'work-rules')),
@@ -61,6 +67,7 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     sensors: each(raw.sensors, at, 'sensors', makeSensor),
     keys: each(raw.keys, at, 'keys', makeKey),
     budget: part(raw.budget, at, 'budget', makeBudget),
+    maintenance: raw.maintenance ? each(raw.maintenance, at, 'maintenance', makeMaintenance) : undefined,
     warranties: each(raw.warranty, at, 'warranty', makeWarranty),
     visits: companions.visits,
     privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],
@@ -69,9 +76,10 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
   })
 }
 
-function climateOf(raw: z.output<typeof site>['climate'], at: At, { climates }: Companions): Climate | undefined {
-  if (typeof raw === 'string') return climates.get(raw)
-  return part(raw, at, 'climate', makeClimate)
+function climateOf(raw: z.output<typeof site>['climate'], at: At, companions: Companions): Climate | undefined {
+  const climate = typeof raw === 'string' ? companions.climates.get(raw) : part(raw, at, 'climate', makeClimate)
+  const dailyWeather = companions.weather.get(climate?.dailyWeatherPath ?? '')
+  return climate && dailyWeather ? { ...climate, dailyWeather } : climate
 }
 
 function rulesOf(raw: z.output<typeof site>['watering-rules'], at: At, { rules }: Companions): readonly WateringRule[] {

@@ -9,6 +9,7 @@ import type { DayRule, RunTime } from '../domain/schedule/program.ts'
 import type { LandUse } from '../reference/water-budget.ts'
 import type { PipeMaterial } from '../reference/pipe.ts'
 import type { Panel, SheetPower } from './power.ts'
+import type { MaintenanceTask, Position } from './maintenance.ts'
 import type { VisitPart, VisitProgram, VisitTest } from './visit-facts.ts'
 
 /** Every record knows where it was written; `[...record.at.path, 'key']` is the place of one of its values. */
@@ -44,6 +45,8 @@ export interface Site extends Recorded {
   readonly status: SiteStatus
   readonly place: SitePlace
   readonly revision?: string
+  /** Day on which that revision was issued. */
+  readonly issued?: IsoDate
   readonly location?: SiteLocation
   readonly contacts: readonly Contact[]
   /** The watering season; without one the controllers run all year. */
@@ -61,6 +64,7 @@ export interface Site extends Recorded {
   readonly sensors: readonly Sensor[]
   readonly keys: readonly SiteKey[]
   readonly warranties: readonly Warranty[]
+  readonly maintenance?: readonly MaintenanceTask[]
   readonly budget?: WaterBudget
   readonly visits: readonly Visit[]
   /** Words under `private:` keys and contact details not marked public: never in public output. */
@@ -269,6 +273,7 @@ export interface Box extends Recorded {
   readonly tag?: string
   readonly where?: string
   readonly ties: readonly string[]
+  readonly position?: Position
   readonly loadRating?: string
   /** "bolted, two M10 hex bolts". */
   readonly lid?: string
@@ -567,6 +572,8 @@ export interface Warranty extends Recorded {
   readonly item: string
   readonly start?: IsoDate
   readonly end?: IsoDate
+  /** So long after the start the work is looked at under the warranty. */
+  readonly inspections?: readonly Interval[]
   readonly terms?: string
   readonly contact?: string
 }

@@ -56,6 +56,7 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
       ...recordsOf(raw, 'splices').flatMap(splice => named(splice.raw, [...path, ...splice.path], ['box'], 'box'))
     ]),
     ...specialStations(front),
+    ...recordsOf(front.data, 'maintenance').flatMap(({ raw, path }) => named(raw, path, ['box'], 'box')),
     ...recordsOf(front.data, 'sensors').flatMap(({ raw, path }) => [
       ...named(raw, path, ['box'], 'box'),
       ...named(raw, path, ['controller'], 'controller')

@@ -2,7 +2,8 @@ import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
 import type { Box, Photo } from '../../model/site.ts'
 import { optional } from './field.ts'
-import { below, given, made } from './made.ts'
+import { below, given, made, part } from './made.ts'
+import { makePosition, position } from './position.ts'
 import { either, list, record } from './record.ts'
 import { id, text } from './texts.ts'
 
@@ -37,6 +38,7 @@ export const box = record(
         example: '["4.2 m from lamp post 7", "6.0 m from curb"]'
       })
     ),
+    position: optional(position),
     'load-rating': optional(text('Class of the lid.', 'B125')),
     lid: optional(text('Its cover, and how it is held.', '"bolted, two M10 hex bolts"')),
     lock: optional(text('What locks it; the key stands under `keys:`.', 'padlock')),
@@ -59,6 +61,7 @@ export function makeBox(raw: z.output<typeof box>, at: At): Box {
     tag: given(raw.tag),
     where: given(raw.where),
     ties: raw.ties ?? [],
+    position: part(raw.position, at, 'position', makePosition),
     loadRating: given(raw['load-rating']),
     lid: given(raw.lid),
     lock: given(raw.lock),

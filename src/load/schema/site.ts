@@ -7,12 +7,15 @@ import { controller } from './controller.ts'
 import { optional } from './field.ts'
 import { key } from './key.ts'
 import { location } from './location.ts'
+import { phases } from './phases.ts'
+import { maintenance } from './maintenance.ts'
 import { either, list, record } from './record.ts'
 import { season } from './season.ts'
 import { sensor } from './sensor.ts'
 import { station } from './station.ts'
 import { supply } from './supply.ts'
 import { choice, sharedFile, text } from './texts.ts'
+import { date } from './times.ts'
 import { warranty } from './warranty.ts'
 import { wateringRule } from './watering-rule.ts'
 import { winter } from './winter.ts'
@@ -41,10 +44,12 @@ export const site = record(
     ),
     place: optional(choice('What kind of place it is; other where nothing is written.', PLACES, 'roundabout')),
     revision: optional(text('Revision of the record, as printed on each page.', '"3"')),
+    issued: optional(date('Day on which that revision was issued.', '2026-03-20')),
     location: optional(location),
     contacts: optional(list(contact, { does: 'Who is who.', example: '[{ role: owner, name: Harrow Mere Council }]' })),
     season: optional(season),
     climate: optional(either(CLIMATE, sharedFile(CLIMATE.does, CLIMATE.example), climate)),
+    phases: optional(phases),
     supplies: optional(list(supply, { does: 'Points of connection.', example: '[{ id: S1, kind: potable }]' })),
     'watering-rules': optional(
       list(either(RULE, sharedFile(RULE.does, RULE.example), wateringRule), {
@@ -60,6 +65,9 @@ export const site = record(
     sensors: optional(list(sensor, { does: 'Sensors.', example: '[{ id: RS1, kind: rain }]' })),
     keys: optional(list(key, { does: 'The key register.', example: '[{ id: C7, opens: [K1], count: 3 }]' })),
     budget: optional(budget),
+    maintenance: optional(
+      list(maintenance, { does: 'Tasks and when they are due.', example: '[{ task: audit, every: 5 years }]' })
+    ),
     warranty: optional(list(warranty, { does: 'Warranties.', example: '[{ item: whole system, start: 2025-04-30 }]' }))
   }
 )
