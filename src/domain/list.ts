@@ -17,6 +17,7 @@ import { monthlyPercentCard } from './water/monthly-percent-card.ts'
 import { pipeLoss } from './supply/pipe-loss-card.ts'
 import { pulseCharge } from './power/pulse-charge.ts'
 import { qrSizeCard } from './qr/qr-size.ts'
+import { readingTrendCard } from './wire/reading-trend.ts'
 import { resistanceAt } from './wire/resistance-at.ts'
 import { runSequenceCard } from './schedule/run-sequence.ts'
 import { runTimeCard } from './water/run-time-card.ts'
@@ -25,6 +26,9 @@ import { solarGeometry } from './climate/solar-geometry.ts'
 import { supplyPeak } from './supply/supply-peak.ts'
 import { tagCheckCard } from './tags/tag-check.ts'
 import { trench } from './burial/trench.ts'
+import { lowHeadVolume } from './supply/drained-volume.ts'
+import { meterLimit } from './supply/meter-limit.ts'
+import { pressureLeft } from './supply/pressure-left-card.ts'
 import { uniformityCard } from './water/uniformity-card.ts'
 import { voltageDrop } from './wire/voltage-drop.ts'
 import { waterAllowance } from './water/water-allowance.ts'
@@ -50,12 +54,16 @@ export const CALCULATIONS: readonly Calculation[] = [
   etoPenmanMonteith,
   expectedReadingCard,
   landscapeCoefficientCard,
+  lowHeadVolume,
+  meterLimit,
   meterUnits,
   monthlyMinutesCard,
   monthlyPercentCard,
   pipeLoss,
+  pressureLeft,
   pulseCharge,
   qrSizeCard,
+  readingTrendCard,
   resistanceAt,
   runSequenceCard,
   runTimeCard,

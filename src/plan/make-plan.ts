@@ -7,12 +7,14 @@ import { planCautions } from './cautions.ts'
 import { planCovers } from './covers.ts'
 import { planSchedules } from './schedules.ts'
 import { planPeaks } from './supply-peaks.ts'
+import { planTrends } from './trends.ts'
 import { planWater } from './water.ts'
 import { planWires } from './wires.ts'
 
 /** Every derived number of a site on a day, computed once, with its working. The same site and day give the same plan. */
 export function makePlan(site: Site, on: IsoDate): Plan {
   const wires = planWires(site)
+  const trends = planTrends(site, on)
   const batteries = planBatteries(site, on)
   const schedules = planSchedules(site, on)
   const covers = planCovers(site)
@@ -22,6 +24,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
   return {
     on,
     wires: wires.wires,
+    trends: trends.trends,
     batteries: batteries.batteries,
     schedules: schedules.schedules,
     cautions: planCautions(site, on),
@@ -30,6 +33,6 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     peaks: peaks.peaks,
     water: water.water,
     nights: water.nights,
-    workings: [wires, schedules, water, peaks, batteries, covers, backflows].flatMap(part => part.workings)
+    workings: [wires, trends, schedules, water, peaks, batteries, covers, backflows].flatMap(part => part.workings)
   }
 }

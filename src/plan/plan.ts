@@ -2,9 +2,10 @@ import type { Maybe } from '../base/absent.ts'
 import type { ChosenCaution } from '../domain/safety/cautions.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Quantity } from '../units/quantity.ts'
-import type { Run } from '../domain/schedule/program.ts'
+import type { YearRuns } from '../domain/schedule/year-runs.ts'
 import type { LongestCycle } from '../domain/water/cycle-soak.ts'
 import type { WireSize } from '../units/wire-size.ts'
+import type { Trends } from './trends.ts'
 
 /**
  * Every derived number of a site on a day, computed once. Checks judge these and pages print these, so the two cannot disagree.
@@ -13,6 +14,8 @@ import type { WireSize } from '../units/wire-size.ts'
 export interface Plan {
   readonly on: IsoDate
   readonly wires: ReadonlyMap<string, WirePlan>
+  /** Meter readings over the visits, by station id; only stations that were measured. */
+  readonly trends: ReadonlyMap<string, Trends>
   readonly batteries: ReadonlyMap<string, BatteryPlan>
   readonly schedules: ReadonlyMap<string, SchedulePlan>
   /** Worst first, each with the fact that called for it. */
@@ -99,9 +102,18 @@ export interface DuePlan {
 export interface SchedulePlan {
   readonly controller: string
   readonly year: number
-  /** The whole year of `year`, in order. */
-  readonly runs: readonly Run[]
+  /** The whole year of `year` by the controller's clock. `runsOf` gives each opening with its date. */
+  readonly days: YearRuns
+  /** The same by the legal clock. */
+  readonly legal: LegalDays
   readonly months: readonly StationMonths[]
+}
+
+/** When the water runs by the legal clock of the place, by which rules go. */
+export interface LegalDays {
+  readonly days: YearRuns
+  /** How far the controller's clock is behind it, and in which months of those with water, 1 to 12; left out where it is right. */
+  readonly behind?: { readonly minutes: number; readonly months: readonly number[] }
 }
 
 /** What one station gets from one program, month by month: twelve entries each, January first. */
