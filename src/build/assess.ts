@@ -56,7 +56,7 @@ export function allFindings({ general, sites }: Assessment): Finding[] {
 
 function loadOne(one: SiteSources, sources: FleetSources): LoadedSite {
   const files = [...(one.site ? [one.site] : []), ...one.visits]
-  return loadSite({ id: one.id, files, shared: sources.shared })
+  return loadSite({ id: one.id, files, tables: one.tables ?? [], shared: sources.shared })
 }
 
 function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: IsoDate): AssessedSite {

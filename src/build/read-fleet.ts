@@ -13,6 +13,8 @@ export interface SiteSources {
   readonly site?: SourceText
   /** By file name, which starts with the day. */
   readonly visits: readonly SourceText[]
+  /** Tables of the folder itself, *.csv: a record of weather. */
+  readonly tables?: readonly SourceText[]
   /** Everything else in the folder, by path below it: photographs, drawings, reports. */
   readonly others: readonly string[]
 }
@@ -80,6 +82,7 @@ function readSite(
     folder: `${root}/${id}`,
     ...(site ? { site } : {}),
     visits: texts(files.filter(isVisit).map(path => `${root}/${id}/${path}`)),
+    tables: texts(files.filter(path => /^[^/]+\.csv$/iu.test(path)).map(path => `${root}/${id}/${path}`)),
     others: files.filter(path => path !== 'site.md' && !isVisit(path))
   }
 }

@@ -12,7 +12,9 @@ import { makeProductSheet, productSheet } from './schema/product-sheet.ts'
 import { makeWateringRule, wateringRuleFile } from './schema/watering-rule.ts'
 import { findShared, sharedFrontMatter } from './shared.ts'
 
-export interface SharedCompanions extends Omit<Companions, 'visits'> {
+export interface SharedCompanions extends Omit<Companions, 'visits' | 'weather'> {
+  /** The climate files among them: they may name a daily record. */
+  readonly climateFronts: readonly FrontMatter[]
   readonly faults: readonly Fault[]
 }
 
@@ -36,6 +38,7 @@ export function companionsOf(front: FrontMatter, shared: readonly SourceText[]):
     climates: climates.made,
     rules: rules.made,
     company: companies.made.get(COMPANY_FILE),
+    climateFronts: climates.fronts,
     fronts: all.flatMap(one => one.fronts),
     faults: all.flatMap(one => one.faults)
   }

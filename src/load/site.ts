@@ -15,18 +15,21 @@ import { placeOf } from './place.ts'
 import { proseOf } from './prose.ts'
 import { readAs } from './read-as.ts'
 import { site as siteSchema } from './schema/site.ts'
+import { readWeather } from './weather.ts'
 import { makeVisit, visit as visitSchema } from './schema/visit.ts'
 
 export interface SiteSources {
   readonly id: string
   /** site.md and the files of visits/, in any order. */
   readonly files: readonly SourceText[]
+  /** Tables of the site's own folder, CSV: a record of weather. */
+  readonly tables?: readonly SourceText[]
   /** Everything below sites/_shared/. */
   readonly shared: readonly SourceText[]
 }
 
 /** A site as its files say it, with every fault of all of them at once. Never throws, whatever the files hold. */
-export function loadSite({ id, files, shared }: SiteSources): LoadedSite {
+export function loadSite({ id, files, tables = [], shared }: SiteSources): LoadedSite {
   const source = files.find(one => /(?:^|\/)site\.md$/u.test(one.file))
   if (!source) return withoutFile(id, files)
   const front = readFrontMatter(source)
@@ -37,11 +40,13 @@ export function loadSite({ id, files, shared }: SiteSources): LoadedSite {
   const site = readAs(siteSchema, front)
   const visited = visits.map(one => readAs(visitSchema, one))
   const companions = companionsOf(front, shared)
+  const weather = readWeather([front, ...companions.climateFronts], [...tables, ...shared])
   const names = namesOf(front)
   const faults = sortFaults([
     ...site.faults,
     ...visited.flatMap(one => one.faults),
     ...companions.faults,
+    ...weather.faults,
     ...duplicateIds(front),
     ...siteReferences(front, names),
     ...missingFiles(front, shared),
@@ -51,7 +56,17 @@ export function loadSite({ id, files, shared }: SiteSources): LoadedSite {
   const locate = locatorOf(fronts)
   if (site.value === undefined || faults.some(fault => fault.fatal)) return { id, faults, locate }
   const made = visited.flatMap(({ value }, index) => (value ? [makeVisit(value, topOf(visits[index] ?? front))] : []))
-  return { id, faults, locate, site: makeSite(id, site.value, front, { ...companions, fronts, visits: inOrder(made) }) }
+  return {
+    id,
+    faults,
+    locate,
+    site: makeSite(id, site.value, front, {
+      ...companions,
+      weather: weather.weather,
+      fronts,
+      visits: inOrder(made)
+    })
+  }
 }
 
 function topOf(front: FrontMatter): At {

@@ -1,10 +1,12 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
 import type { Station, Valve } from '../../model/site.ts'
+import { catchCans, makeCatchCans } from './catch-cans.ts'
 import { devices, makeDevices } from './devices.ts'
 import { optional } from './field.ts'
 import { below, each, given, made, part } from './made.ts'
 import { makePipe, pipe } from './pipe.ts'
+import { makePhase, phases } from './phases.ts'
 import { makePlants, plants } from './plants.ts'
 import { quantity } from './quantities.ts'
 import { makeReading, reading } from './reading.ts'
@@ -50,7 +52,16 @@ export const station = record(
     devices: optional(devices),
     area: optional(quantity('The area it waters.', 'area', '210 m²')),
     efficiency: optional(quantity('Application efficiency: share of the water that the roots get.', 'ratio', '70 %')),
+    uniformity: optional(
+      quantity(
+        'Distribution uniformity of the lowest quarter, in place of efficiency: it sets a multiplier of the need.',
+        'ratio',
+        '65 %'
+      )
+    ),
+    'catch-cans': optional(catchCans),
     plants: optional(plants),
+    phases: optional(phases),
     soil: optional(soil),
     slope: optional(pattern('Slope of the ground: percent, or run to rise.', '1 %', SLOPE, 'a slope')),
     readings: optional(
@@ -78,7 +89,10 @@ export function makeStation(raw: z.output<typeof station>, at: At): Station {
     devices: part(raw.devices, at, 'devices', makeDevices),
     area: given(raw.area),
     efficiency: given(raw.efficiency),
+    uniformity: given(raw.uniformity),
+    catchCans: part(raw['catch-cans'], at, 'catch-cans', makeCatchCans),
     plants: part(raw.plants, at, 'plants', makePlants),
+    phases: raw.phases ? each(raw.phases, at, 'phases', makePhase) : undefined,
     soil: part(raw.soil, at, 'soil', makeSoil),
     slope: given(raw.slope),
     readings: each(raw.readings, at, 'readings', makeReading),
