@@ -247,6 +247,21 @@ export const SOURCES = {
     part: 'US form with the exponents 1.852 and 4.8655',
     standing: 'read in a copy'
   },
+  'meter-rules': {
+    title: 'Rules of the trade for a water meter',
+    part: '75 % of its safe maximum, velocity in the service line, loss up to a tenth of the static pressure',
+    standing: 'from memory'
+  },
+  'awwa-c700': {
+    title: 'AWWA C700, cold-water meters, displacement type',
+    part: 'safe maximum flow by size',
+    standing: 'from memory'
+  },
+  'tac-344-62': {
+    title: 'Texas Administrative Code, title 30, chapter 344, landscape irrigation',
+    part: '344.62, 7 ft/s in metal pipe',
+    standing: 'from memory'
+  },
   'osu-912': { title: 'OSU Bulletin 912', part: 'step 8, velocity in pipes', year: 'undated', standing: 'published' },
   'ansi-z535-6': {
     title: 'ANSI Z535.6, safety information in product manuals',

@@ -1,5 +1,5 @@
 import { absent } from '../../base/absent.ts'
-import { MOST_VELOCITY_M_PER_S, PIPE_ROUGHNESS } from '../../reference/pipe.ts'
+import { MOST_VELOCITY_M_PER_S, PIPE_MATERIALS, PIPE_ROUGHNESS } from '../../reference/pipe.ts'
 import type { PipeMaterial } from '../../reference/pipe.ts'
 import { show } from '../../units/show.ts'
 import type { UnitSystem } from '../../units/show.ts'
@@ -12,7 +12,6 @@ import { atMost } from '../within.ts'
 import { leastInsideM, pipeHeadLossM, pipeLossPa, pipeVelocityMPerS } from './pipe-loss.ts'
 
 const length = { is: 'quantity', dimension: 'length' } as const
-const MATERIALS = Object.keys(PIPE_ROUGHNESS) as PipeMaterial[]
 const M_PER_FT = 0.3048
 const PA_PER_PSI = 6894.757
 
@@ -25,8 +24,8 @@ export const pipeLoss: Calculation = {
     inside: { kind: length, does: 'inside diameter' },
     length: { kind: length, does: 'length of the pipe' },
     material: {
-      kind: { is: 'choice', of: MATERIALS },
-      does: 'material, for its roughness C: plastic 150, new steel 140, old steel 120',
+      kind: { is: 'choice', of: PIPE_MATERIALS },
+      does: 'material, for its roughness C: plastic 150, new steel 140, old steel 120, copper 140 (from memory)',
       optional: 'roughness'
     },
     roughness: { kind: { is: 'number' }, does: 'roughness C of Hazen and Williams', optional: 'material' },

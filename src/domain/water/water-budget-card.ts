@@ -1,7 +1,7 @@
 import { absent, isAbsent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { sum } from '../../base/collections.ts'
-import { ADJUSTMENTS } from '../../reference/water-budget.ts'
+import { ADJUSTMENTS, LAND_USES } from '../../reference/water-budget.ts'
 import type { LandUse } from '../../reference/water-budget.ts'
 import { fromSi, quantity } from '../../units/quantity.ts'
 import { negative, notPositive } from '../amounts.ts'
@@ -14,7 +14,6 @@ import { allowanceGal, meanAdjustment, specialUseGal, zoneUseGal } from './water
 import type { AllowanceFacts, Hydrozone } from './water-budget.ts'
 
 const ZONE_EXAMPLE = '0.5, 81 %, 204 ft²; 0.8, 75 %, 677 ft²'
-const LAND_USES = Object.keys(ADJUSTMENTS) as LandUse[]
 const area = { is: 'quantity', dimension: 'area' } as const
 const length = { is: 'quantity', dimension: 'length' } as const
 
