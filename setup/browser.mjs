@@ -14,7 +14,6 @@ export const UNPACKED = join(EMBEDDED, 'node_modules', '.unpacked')
 
 const SETTINGS = ['UNDERLID_BROWSER', 'PUPPETEER_EXECUTABLE_PATH']
 
-/** The headless shells first: they start and print faster than the full browsers. */
 const NAMES = {
   linux: [
     'chromium-headless-shell',
@@ -49,13 +48,18 @@ const WINDOWS_PROGRAMS = [
  */
 export function browserPlaces({ env = process.env, platform = process.platform, home = homedir() } = {}) {
   if (env.UNDERLID_BROWSER === 'none') return []
-  return [
-    ...fromSettings(env),
+  const places = [
     ...fromPath(env, platform),
     ...usual(env, platform, home),
     ...puppeteers(env, platform, home),
     ...embedded(platform)
   ]
+  return [...fromSettings(env), ...places.filter(isShell), ...places.filter(place => !isShell(place))]
+}
+
+/** Made for work without a window: they start and print about twice as fast as the full browsers. */
+function isShell(place) {
+  return place.shell === true || /headless.shell/.test(place.path)
 }
 
 /** The places where a file stands, each file once. */

@@ -24,12 +24,41 @@ export function readPdfFile(bytes: Uint8Array): PdfFile | undefined {
   return { objects, root, info }
 }
 
+/** The same, and a throw for a form that is not known. */
+export function knownPdfFile(bytes: Uint8Array): PdfFile {
+  const file = readPdfFile(bytes)
+  if (!file) throw new Error('The browser wrote a PDF of a form that is not known here.')
+  return file
+}
+
 export const isStream = (object: string): boolean => object.trimEnd().endsWith('endstream')
 
 /** Object number behind "/Key 12 0 R". */
 export function reference(dictionary: string | undefined, key: string): number | undefined {
   const match = new RegExp(`/${key} (\\d+) 0 R`, 'u').exec(dictionary ?? '')
   return match ? Number(match[1]) : undefined
+}
+
+/** Object numbers of the pages, in order. ISO 32000-1:2008, 7.7.3. */
+export function pagesOf(file: PdfFile): number[] {
+  const below = (number: number): number[] => {
+    const object = file.objects.get(number) ?? ''
+    if (!/\/Type \/Pages\b/u.test(object)) return [number]
+    const kids = /\/Kids \[([^\]]*)\]/u.exec(object)?.[1] ?? ''
+    return [...kids.matchAll(/(\d+) 0 R/gu)].flatMap(match => below(Number(match[1])))
+  }
+  const root = reference(file.objects.get(file.root), 'Pages')
+  return root === undefined ? [] : below(root)
+}
+
+/** Page, from 1, of every named destination whose name is plain. ISO 32000-1:2008, 12.3.2.3. */
+export function destinationsOf(file: PdfFile): ReadonlyMap<string, number> {
+  const pages = new Map(pagesOf(file).map((page, index) => [page, index + 1]))
+  const named = file.objects.get(reference(file.objects.get(file.root), 'Dests') ?? -1) ?? ''
+  const found = [...named.matchAll(/\/([\w.-]+) \[(\d+) 0 R/gu)].map(
+    ([, name = '', page]) => [name, pages.get(Number(page))] as const
+  )
+  return new Map(found.flatMap(([name, page]) => (page === undefined ? [] : [[name, page]])))
 }
 
 /** Entries are twenty bytes: "0000000015 00000 n". The first is the head of the free list. */

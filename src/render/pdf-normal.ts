@@ -1,4 +1,5 @@
-import { readPdfFile } from './pdf-file.ts'
+import { isStream } from './pdf-file.ts'
+import type { PdfFile } from './pdf-file.ts'
 import { withEvenNodeNames } from './pdf-node-names.ts'
 import { writePdfFile } from './pdf-write.ts'
 import type { IsoDate } from '../units/date.ts'
@@ -7,23 +8,42 @@ export interface PdfFacts {
   readonly title: string
   /** The day that stands for the time of making. */
   readonly on: IsoDate
+  /** The folder's own address in links, and the public one that stands for it. */
+  readonly links?: { readonly from: string; readonly to: string }
 }
 
 const PRODUCER = 'Underlid'
 
 /**
  * The same document from a browser's print, free of what differs from one print to the next: the time of day, and the names of the
- * structure's nodes, which depend on what else the browser had been doing. Packed, with the title, producer and day given.
- * Throws where the browser wrote a form that is not known.
+ * structure's nodes, which depend on what else the browser had been doing. Packed, with the title, producer and day given, and with
+ * public addresses in its links.
  */
-export function normalizePdf(bytes: Uint8Array, facts: PdfFacts): Uint8Array {
-  const file = readPdfFile(bytes)
-  if (!file) throw new Error('The browser wrote a PDF of a form that is not known here.')
-  const objects = new Map(withEvenNodeNames(file))
+export function normalizePdf(file: PdfFile, facts: PdfFacts): Uint8Array {
+  const objects = withPublicLinks(withEvenNodeNames(file), facts.links)
   objects.set(file.info, infoDictionary(facts))
   objects.set(file.root, withOutlineShown(objects.get(file.root) ?? ''))
   return writePdfFile({ ...file, objects })
 }
+
+function withPublicLinks(objects: ReadonlyMap<number, string>, links: PdfFacts['links']): Map<number, string> {
+  const even = new Map(objects)
+  if (!links) return even
+  const [from, to] = [`/URI (${inPdf(links.from)}`, `/URI (${inPdf(links.to)}`]
+  for (const [number, object] of objects)
+    if (!isStream(object) && object.includes(from)) even.set(number, object.replaceAll(from, to))
+  return even
+}
+
+/** Links that lead to a file of this machine. */
+export function linksToFiles({ objects }: PdfFile, from: string): string[] {
+  return [...objects.values()]
+    .filter(object => !isStream(object))
+    .flatMap(object => [...object.matchAll(/\/URI \((file:[^)]*)\)/gu)].map(match => match[1] ?? ''))
+    .filter(address => !address.startsWith(inPdf(from)))
+}
+
+const inPdf = (text: string): string => text.replace(/[\\()]/gu, char => `\\${char}`)
 
 function infoDictionary({ title, on }: PdfFacts): string {
   const day = `(D:${on.replaceAll('-', '')}000000Z)`
@@ -39,7 +59,7 @@ function withOutlineShown(catalog: string): string {
 
 /** A text string: as written where it is plain ASCII, else UTF-16 with its mark. ISO 32000-1:2008, 7.9.2.2. */
 function pdfText(text: string): string {
-  if (/^[\x20-\x7e]*$/u.test(text)) return `(${text.replace(/[\\()]/gu, char => `\\${char}`)})`
+  if (/^[\x20-\x7e]*$/u.test(text)) return `(${inPdf(text)})`
   const units = [0xfeff, ...Array.from({ length: text.length }, (_, index) => text.charCodeAt(index))]
   return `<${units.map(unit => unit.toString(16).padStart(4, '0')).join('')}>`
 }

@@ -43,17 +43,13 @@ export function lostTargets(targets: readonly string[], pages: ReadonlyMap<strin
     .map(id => `The contents name "${id}", which no link leads to or no element has.`)
 }
 
-/** Puts the page of each target into the contents. */
-export async function fillPageNumbers(
-  page: Page,
-  targets: readonly string[],
-  pages: ReadonlyMap<string, number>
-): Promise<void> {
-  const numbers = JSON.stringify(Object.fromEntries(targets.map(id => [id, pages.get(id)])))
+/** Puts a text beside each target of the contents, in order. */
+export async function fillContents(page: Page, targets: readonly string[], texts: readonly string[]): Promise<void> {
+  const byTarget = JSON.stringify(Object.fromEntries(targets.map((id, index) => [id, texts[index] ?? ''])))
   await page.evaluate(`(() => {
-    const numbers = ${numbers}
+    const texts = ${byTarget}
     for (const element of document.querySelectorAll('.page-number[data-target]'))
-      element.textContent = String(numbers[element.dataset.target])
+      element.textContent = texts[element.dataset.target]
   })()`)
 }
 

@@ -1,72 +1,53 @@
-import { readFile } from 'node:fs/promises'
-import { join, normalize, sep } from 'node:path'
-import type { HTTPRequest, Page } from 'puppeteer'
-import { mediaType } from './browser-media.ts'
+import { join, relative, resolve, sep } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import type { Page } from 'puppeteer'
 
-/** A document to print. Its own relative addresses are read from `root`; in print its links lead to `base`. */
+/** A document to print. It and all it shows are read from `root`; in print its links lead to `base`. */
 export interface PrintSource {
   /** Folder that holds the document and all it shows. */
   readonly root: string
   /** The document's own path below the root, with forward slashes. */
   readonly path: string
-  /** Left out: the file itself. */
-  readonly html?: string
   /** Address that stands for the root in the links of the print, "https://example.org/". */
   readonly base: string
 }
 
-/** What a page asked for, by path below the root; both grow while it loads. */
+/** What a page asked for, by path below the root, or by address where it is not there; both grow while it loads. */
 export interface Asked {
   readonly used: Set<string>
   readonly missing: Set<string>
 }
 
-/** Lets the page see files below the root and `data:` addresses, and nothing else: no network while printing. */
-export async function serveFromDisk(page: Page, source: PrintSource): Promise<Asked> {
+/**
+ * Opens the document from the disk and notes what it shows. Handing each file through here instead, so as to see it first, costs a
+ * third of the time of the print; so what lies outside the root is told afterwards, and the print is not handed on.
+ */
+export async function openFromDisk(page: Page, source: PrintSource): Promise<Asked> {
   const asked = { used: new Set<string>(), missing: new Set<string>() }
-  await page.setRequestInterception(true)
-  page.on('request', request => {
-    void answer(request, source, asked).catch(() => undefined)
-  })
+  await page.setOfflineMode(true)
+  page.on('request', request => note(request.url(), source, asked))
+  page.on('requestfailed', request => asked.missing.add(pathBelow(request.url(), source.root) ?? request.url()))
+  await page.goto(pathToFileURL(join(resolve(source.root), source.path)).href, { waitUntil: 'load', timeout: 60_000 })
   return asked
 }
 
-/** Where the document is opened: its path below the base. */
-export function addressOf(source: PrintSource): string {
-  return new URL(source.path.split('/').map(encodeURIComponent).join('/'), folderAddress(source.base)).href
+/** The folder's address in the links of the print as the browser writes it, and what stands for it. */
+export function linksOf({ root, base }: PrintSource): { readonly from: string; readonly to: string } {
+  const folder = new URL(base).href
+  return { from: `${pathToFileURL(resolve(root)).href}/`, to: folder.endsWith('/') ? folder : `${folder}/` }
 }
 
-async function answer(request: HTTPRequest, source: PrintSource, asked: Asked): Promise<void> {
-  const url = request.url()
-  if (url.startsWith('data:')) return request.continue()
-  // Full browsers ask for this one on their own.
-  if (new URL(url).pathname === '/favicon.ico') return request.respond({ status: 204 })
-  const path = pathBelowBase(url, source.base)
-  const body = path === undefined ? undefined : await contentOf(path, source)
-  if (body === undefined) {
-    asked.missing.add(path ?? url)
-    return request.abort('blockedbyclient')
-  }
-  if (path !== undefined && path !== source.path) asked.used.add(path)
-  return request.respond({ status: 200, contentType: mediaType(path ?? ''), body })
+function note(url: string, { root, path }: PrintSource, asked: Asked): void {
+  if (url.startsWith('data:')) return
+  const below = pathBelow(url, root)
+  if (below === undefined) asked.missing.add(url)
+  else if (below !== path) asked.used.add(below)
 }
 
-function pathBelowBase(url: string, base: string): string | undefined {
-  const [asked, folder] = [new URL(url), new URL(folderAddress(base))]
-  if (asked.origin !== folder.origin || !asked.pathname.startsWith(folder.pathname)) return undefined
-  return decodeURIComponent(asked.pathname.slice(folder.pathname.length))
-}
-
-async function contentOf(
-  path: string,
-  { root, path: own, html }: PrintSource
-): Promise<string | Uint8Array | undefined> {
-  if (path === own && html !== undefined) return html
-  const file = normalize(join(root, path))
-  if (!file.startsWith(normalize(join(root, sep)))) return undefined
-  return readFile(file).catch(() => undefined)
-}
-
-function folderAddress(base: string): string {
-  return base.endsWith('/') ? base : `${base}/`
+/** With forward slashes; undefined for what is no file of the folder. */
+function pathBelow(url: string, root: string): string | undefined {
+  // An encoded slash is no path that anybody wrote for a file of the folder.
+  if (!url.startsWith('file:') || /%2f|%5c/iu.test(url)) return undefined
+  const path = relative(resolve(root), fileURLToPath(url))
+  return path === '' || path.startsWith('..') ? undefined : path.split(sep).join('/')
 }

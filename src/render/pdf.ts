@@ -1,8 +1,11 @@
 import type { Browser, Page } from 'puppeteer'
-import { askDocument, fillPageNumbers, lostTargets, wrongNumbers } from './pdf-numbers.ts'
+import { destinationsOf, knownPdfFile } from './pdf-file.ts'
+import type { PdfFile } from './pdf-file.ts'
+import { fillPlaceholders, placeholders } from './pdf-fill.ts'
+import { askDocument, fillContents, lostTargets, wrongNumbers } from './pdf-numbers.ts'
 import type { DocumentFacts } from './pdf-numbers.ts'
-import { normalizePdf } from './pdf-normal.ts'
-import { addressOf, serveFromDisk } from './pdf-page.ts'
+import { linksToFiles, normalizePdf } from './pdf-normal.ts'
+import { linksOf, openFromDisk } from './pdf-page.ts'
 import type { Asked, PrintSource } from './pdf-page.ts'
 import { readPdf } from './pdf-read.ts'
 import type { PdfContents } from './pdf-read.ts'
@@ -40,47 +43,93 @@ export async function printPdf(browser: Browser, job: PrintJob): Promise<Print> 
   try {
     const page = await context.newPage()
     await page.setJavaScriptEnabled(false)
-    const asked = await serveFromDisk(page, job)
-    await page.goto(addressOf(job), { waitUntil: 'load', timeout: 60_000 })
+    const asked = await openFromDisk(page, job)
     const facts = await askDocument(page)
     throwIfAny(job, documentFaults(facts, asked.missing))
-    return await printSettled(page, job, facts, asked)
+    const document = { page, job, facts, asked }
+    return facts.targets.length === 0 ? await printPlain(document) : await printNumbered(document)
   } finally {
     await context.close()
   }
 }
 
-async function printSettled(page: Page, job: PrintJob, facts: DocumentFacts, asked: Asked): Promise<Print> {
-  let numbers: ReadonlyMap<string, number> = new Map()
-  let faults: string[] = []
-  if (facts.targets.length > 0) numbers = await measure(page, job, facts)
+interface OpenDocument {
+  readonly page: Page
+  readonly job: PrintJob
+  readonly facts: DocumentFacts
+  readonly asked: Asked
+}
+
+async function printPlain(document: OpenDocument): Promise<Print> {
+  const file = await printFile(document)
+  return finished(document, file, await readBack(document, file))
+}
+
+/** Laid out once, with placeholders that are filled in the finished file; over again where those cannot be filled. */
+async function printNumbered(document: OpenDocument): Promise<Print> {
+  const { page, facts } = document
+  await fillContents(page, facts.targets, placeholders(facts.targets.length))
+  const laidOut = await printFile(document)
+  const numbers = numbersIn(document, destinationsOf(laidOut))
+  const filled = fillPlaceholders(laidOut, [...numbers.values()])
+  if (filled) {
+    const back = await readBack(document, filled)
+    if (wrongNumbers(facts.targets, numbers, back.print).length === 0) return finished(document, filled, back)
+  }
+  return printSettled(document, numbers)
+}
+
+/** Prints with the numbers of the last print until they are right. */
+async function printSettled(document: OpenDocument, known: ReadonlyMap<string, number>): Promise<Print> {
+  const { page, job, facts } = document
+  let [numbers, faults]: [ReadonlyMap<string, number>, string[]] = [known, []]
   for (let filling = 1; filling <= FILLINGS; filling += 1) {
-    throwIfAny(job, lostTargets(facts.targets, numbers))
-    if (facts.targets.length > 0) await fillPageNumbers(page, facts.targets, numbers)
-    const raw = await printPage(page, job, facts.roughPages, true)
-    const bytes = normalizePdf(raw, { title: job.title ?? facts.title, on: job.on })
-    const print = await readPdf(bytes, { sizes: true, bookmarks: true, linksTo: facts.targets })
-    throwIfAny(job, [...printFaults(print, job, facts), ...lacking(asked.missing)])
-    faults = wrongNumbers(facts.targets, numbers, print)
-    if (faults.length === 0) return { bytes, pages: print.pages, used: [...asked.used].sort() }
-    numbers = print.destinations
+    await fillContents(page, facts.targets, [...numbers.values()].map(String))
+    const file = await printFile(document)
+    const back = await readBack(document, file)
+    faults = wrongNumbers(facts.targets, numbers, back.print)
+    if (faults.length === 0) return finished(document, file, back)
+    numbers = numbersIn(document, back.print.destinations)
   }
   throw notPrinted(job, faults)
 }
 
-/** A first print, without tags since they do not move anything, tells each destination's page. */
-async function measure(page: Page, job: PrintJob, facts: DocumentFacts): Promise<ReadonlyMap<string, number>> {
-  return (await readPdf(await printPage(page, job, facts.roughPages, false))).destinations
+/** The page of each target, in the order of the contents. */
+function numbersIn({ job, facts }: OpenDocument, destinations: ReadonlyMap<string, number>): Map<string, number> {
+  throwIfAny(job, lostTargets(facts.targets, destinations))
+  return new Map(facts.targets.map(id => [id, destinations.get(id) ?? 0]))
+}
+
+async function printFile({ page, job, facts }: OpenDocument): Promise<PdfFile> {
+  return knownPdfFile(await printPage(page, job, facts.roughPages))
+}
+
+interface ReadBack {
+  readonly bytes: Uint8Array
+  readonly print: PdfContents
+}
+
+async function readBack({ job, facts }: OpenDocument, file: PdfFile): Promise<ReadBack> {
+  const bytes = normalizePdf(file, { title: job.title ?? facts.title, on: job.on, links: linksOf(job) })
+  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo: facts.targets }) }
+}
+
+function finished({ job, facts, asked }: OpenDocument, file: PdfFile, { bytes, print }: ReadBack): Print {
+  const away = linksToFiles(file, linksOf(job).from).map(
+    address => `A link leads to ${address}, above what may be shown.`
+  )
+  throwIfAny(job, [...printFaults(print, job, facts), ...lacking(asked.missing), ...away])
+  return { bytes, pages: print.pages, used: [...asked.used].sort() }
 }
 
 /** The time allowed grows with the length of the document: 30 s, and 1 s more for each page. */
-async function printPage(page: Page, job: PrintJob, pages: number, finished: boolean): Promise<Uint8Array> {
+async function printPage(page: Page, job: PrintJob, pages: number): Promise<Uint8Array> {
   return page.pdf({
     format: job.paper,
     preferCSSPageSize: true,
     printBackground: true,
-    tagged: finished,
-    outline: finished,
+    tagged: true,
+    outline: true,
     timeout: 30_000 + 1_000 * pages
   })
 }

@@ -54,11 +54,15 @@ export function htmlPage(body: string, head = '', language = 'en-US'): string {
 <link rel="stylesheet" href="print.css">${head}</head><body>${body}</body></html>`
 }
 
+let documents = 0
+
+/** Writes the document into the folder, under a name of its own, since two may be printed at once. */
 export function printJob(root: string, html: string, changes: Partial<PrintJob> = {}): PrintJob {
+  const path = `binder-${(documents += 1)}.html`
+  writeFileSync(join(root, path), html)
   return {
     root,
-    path: 'binder.html',
-    html,
+    path,
     base: 'HTTPS://EXAMPLE.ORG/',
     paper: 'A4',
     on: date('2026-05-01'),

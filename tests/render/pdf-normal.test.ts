@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { normalizePdf } from '../../src/render/pdf-normal.ts'
-import { readPdfFile } from '../../src/render/pdf-file.ts'
+import type { PdfFacts } from '../../src/render/pdf-normal.ts'
+import { knownPdfFile, readPdfFile } from '../../src/render/pdf-file.ts'
 import { readPdf } from '../../src/render/pdf-read.ts'
 import { date } from '../../src/units/date.ts'
 import { pdfObjects } from './pdf-fixture.ts'
@@ -44,19 +45,21 @@ function leaf(names: readonly (readonly [string, number])[]): string {
   return `<</Limits [(${sorted[0]?.[0]}) (${sorted.at(-1)?.[0]})]\n/Names [${entries.join(' ')}]>>`
 }
 
+const normalized = (bytes: Uint8Array, facts: PdfFacts): Uint8Array => normalizePdf(knownPdfFile(bytes), facts)
+
 const facts = { title: 'Quay (Street) \\ 1', on: date('2026-05-01') }
 
 describe('evening out a print', () => {
   it('makes prints equal that differ in their time and in how the browser counted nodes', () => {
-    const one = normalizePdf(document(['node00000007', 'node00000012'], "20260501101500+00'00'"), facts)
-    const two = normalizePdf(document(['node00000131', 'node00000140'], "20261125130146+00'00'"), facts)
-    const backward = normalizePdf(document(['node00000140', 'node00000131'], "20261125130146+00'00'"), facts)
+    const one = normalized(document(['node00000007', 'node00000012'], "20260501101500+00'00'"), facts)
+    const two = normalized(document(['node00000131', 'node00000140'], "20261125130146+00'00'"), facts)
+    const backward = normalized(document(['node00000140', 'node00000131'], "20261125130146+00'00'"), facts)
     expect(Buffer.from(one).equals(Buffer.from(two))).toBe(true)
     expect(Buffer.from(one).equals(Buffer.from(backward))).toBe(true)
   })
 
   it('keeps cells and their heads together, and leaves text alone that looks like a node', () => {
-    const objects = pdfObjects(normalizePdf(document(['node00000007', 'node00000012'], 'x'), facts))
+    const objects = pdfObjects(normalized(document(['node00000007', 'node00000012'], 'x'), facts))
     expect(objects).toContain('/ID (node00000001)')
     expect(objects).toContain('/Headers [(node00000002)]')
     expect(objects).toContain('<</Names [(node00000001) 6 0 R (node00000002) 7 0 R]>>')
@@ -67,7 +70,7 @@ describe('evening out a print', () => {
   it('makes documents with other content have other ids', () => {
     const id = (title: string): string | undefined =>
       /\/ID \[<(\w+)>/u.exec(
-        Buffer.from(normalizePdf(document(['node1', 'node2'], 'x'), { ...facts, title })).toString('latin1')
+        Buffer.from(normalized(document(['node1', 'node2'], 'x'), { ...facts, title })).toString('latin1')
       )?.[1]
     expect(id('a')).toMatch(/^[0-9a-f]{32}$/u)
     expect(id('a')).not.toBe(id('b'))
@@ -76,7 +79,7 @@ describe('evening out a print', () => {
   it.each(['Quay (Street) \\ 1', 'Ångström – Ω', '水', '𝄞 clef', ''])(
     'writes the title "%s" so that a reader reads it',
     async title => {
-      const { title: read, pages } = await readPdf(normalizePdf(document(['node1', 'node2'], 'x'), { ...facts, title }))
+      const { title: read, pages } = await readPdf(normalized(document(['node1', 'node2'], 'x'), { ...facts, title }))
       expect(read).toBe(title)
       expect(pages).toBe(1)
     }
@@ -90,7 +93,7 @@ describe('evening out a print', () => {
     ]
     for (const bytes of broken) {
       expect(readPdfFile(bytes)).toBeUndefined()
-      expect(() => normalizePdf(bytes, facts)).toThrow('of a form that is not known')
+      expect(() => normalized(bytes, facts)).toThrow('of a form that is not known')
     }
   })
 

@@ -41,7 +41,7 @@ function program(...parts: readonly string[]): string {
 }
 
 describe('looking for a browser', () => {
-  it('tries the settings first, then PATH, then the usual places, then what puppeteer keeps, then the embedded one', () => {
+  it('tries the settings first, then shells wherever they are, then PATH and the usual places', () => {
     const cached = program('cache', 'chrome-headless-shell', 'linux-1.0', 'shell', 'chrome-headless-shell')
     const places = browserPlaces({
       env: {
@@ -53,10 +53,11 @@ describe('looking for a browser', () => {
       platform: 'linux',
       home
     }).map(place => place.path)
-    const order = ['/a', '/b', '/p/chromium', '/usr/bin/chromium', cached].map(path => places.indexOf(path))
+    const embedded = places.find(path => /setup.browser.node_modules.*chromium$/u.test(path)) ?? ''
+    const inOrder = ['/a', '/b', '/p/chrome-headless-shell', cached, embedded, '/p/chromium', '/usr/bin/chromium']
+    const order = inOrder.map(path => places.indexOf(path))
     expect(order).not.toContain(-1)
     expect(order).toEqual([...order].sort((a, b) => a - b))
-    expect(places.at(-1)).toMatch(/setup.browser.node_modules.*chromium$/u)
   })
 
   it('takes the newest that puppeteer keeps', () => {
