@@ -7,6 +7,7 @@ import { proseOf } from './prose.ts'
 import { makeBox } from './schema/box.ts'
 import { makeBudget } from './schema/budget.ts'
 import { makeClimate } from './schema/climate.ts'
+import { makeCloseout } from './schema/closeout.ts'
 import { makeContact } from './schema/contact.ts'
 import { makeController } from './schema/controller.ts'
 import { makeKey } from './schema/key.ts'
@@ -68,6 +69,7 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     keys: each(raw.keys, at, 'keys', makeKey),
     budget: part(raw.budget, at, 'budget', makeBudget),
     maintenance: raw.maintenance ? each(raw.maintenance, at, 'maintenance', makeMaintenance) : undefined,
+    closeout: part(raw.closeout, at, 'closeout', makeCloseout),
     warranties: each(raw.warranty, at, 'warranty', makeWarranty),
     visits: companions.visits,
     privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],

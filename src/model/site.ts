@@ -1,10 +1,12 @@
 import type { At } from '../diagnostics/finding.ts'
+import type { Closeout } from './closeout.ts'
 import type { Interval, IsoDate, Month, MonthDay } from '../units/date.ts'
 import type { ClockMinutes, Window } from '../units/clock.ts'
 import type { Dimension } from '../units/dimension.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { UnitSystem } from '../units/show.ts'
 import type { WireSize } from '../units/wire-size.ts'
+import type { AddressDays, HouseNumber } from '../domain/schedule/address-days.ts'
 import type { DayRule, RunTime } from '../domain/schedule/program.ts'
 import type { LandUse } from '../reference/water-budget.ts'
 import type { PipeMaterial } from '../reference/pipe.ts'
@@ -63,6 +65,7 @@ export interface Site extends Recorded {
   readonly stations: readonly Station[]
   readonly sensors: readonly Sensor[]
   readonly keys: readonly SiteKey[]
+  readonly closeout?: Closeout
   readonly warranties: readonly Warranty[]
   readonly maintenance?: readonly MaintenanceTask[]
   readonly budget?: WaterBudget
@@ -80,6 +83,8 @@ export interface SiteLocation extends Recorded {
   /** IANA name, "Europe/London". */
   readonly timeZone?: string
   readonly address?: string
+  /** By which rules of the place tell the days. */
+  readonly houseNumber?: HouseNumber
   /** ISO 3166 two-letter code; the cautions name the codes of that country where they know them. */
   readonly country?: string
 }
@@ -222,7 +227,25 @@ export interface WateringRule extends Recorded {
   /** Hours in which watering is forbidden, where the rule says so; `windows` says when it is allowed. */
   readonly barred?: readonly Window[]
   readonly days?: DayRule
+  /** Where the days go by the house number. */
+  readonly daysByAddress?: AddressDays
+  /** Days of the year on which it holds; without them it holds all year. */
+  readonly dates?: { readonly from: MonthDay; readonly to: MonthDay }
+  readonly when?: 'daylight-saving' | 'standard'
+  /** For each station and day. */
+  readonly atMost?: Quantity<'duration'> | Quantity<'length'>
+  /** Kinds of devices that it leaves free, "drip". */
+  readonly except?: readonly string[]
+  /** No watering for so long after rain: printed, not judged. */
+  readonly afterRain?: Quantity<'duration'>
   readonly note?: string
+}
+
+/** Days on which a controller or a program is held back, both inclusive. */
+export interface Suspension extends Recorded {
+  readonly from: IsoDate
+  readonly to: IsoDate
+  readonly why?: string
 }
 
 export interface WorkRules extends Recorded {
@@ -318,6 +341,7 @@ export interface Controller extends Recorded {
   readonly lock?: string
   readonly supply?: string
   readonly outOfService?: string
+  readonly suspensions?: readonly Suspension[]
 }
 
 export interface Battery extends Recorded {
@@ -349,6 +373,7 @@ export interface Program extends Recorded {
   readonly monthlyPercent?: readonly number[]
   readonly from?: IsoDate
   readonly to?: IsoDate
+  readonly suspensions?: readonly Suspension[]
 }
 
 export interface ProgramStation extends Recorded {
@@ -538,14 +563,23 @@ export interface Reading extends Recorded {
   readonly coil?: Quantity<'resistance'>
   readonly loop?: Quantity<'resistance'>
   readonly temperature?: Quantity<'temperature'>
+  readonly answers?: ValveAnswer
   readonly by?: string
 }
+
+/** What the valve did when the controller told it to open and to close. */
+export const VALVE_ANSWERS = ['as told', 'inverted', 'opens only', 'closes only', 'not at all'] as const
+export type ValveAnswer = (typeof VALVE_ANSWERS)[number]
 
 export interface Sensor extends Recorded {
   readonly id: string
   readonly kind: string
   readonly controller?: string
   readonly box?: string
+  /** Ids of the stations that it acts on; left out: all of its controller. */
+  readonly stations?: readonly string[]
+  /** What it does as it is wired; left out where nobody says. */
+  readonly acts?: SensorActs
   readonly wired?: SensorWiring
   /** How its contact stands while it lets the controller water. */
   readonly normally?: 'closed' | 'open'
@@ -555,6 +589,8 @@ export interface Sensor extends Recorded {
   readonly note?: string
 }
 
+export const SENSOR_ACTS = ['stops all', 'stops its stations', 'only reports'] as const
+export type SensorActs = (typeof SENSOR_ACTS)[number]
 export const SENSOR_WIRINGS = ['in the common', 'own terminals', 'by radio'] as const
 export type SensorWiring = (typeof SENSOR_WIRINGS)[number]
 
@@ -642,6 +678,7 @@ export interface VisitReading extends Recorded {
   readonly coil?: Quantity<'resistance'>
   readonly loop?: Quantity<'resistance'>
   readonly temperature?: Quantity<'temperature'>
+  readonly answers?: ValveAnswer
   readonly meter?: Quantity<'volume'>
   readonly flow?: Quantity<'flow'>
   readonly pressure?: Quantity<'pressure'>

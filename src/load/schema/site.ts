@@ -2,6 +2,7 @@ import { PAPERS, PLACES, SITE_STATUSES } from '../../model/site.ts'
 import { box } from './box.ts'
 import { budget } from './budget.ts'
 import { climate } from './climate.ts'
+import { closeout } from './closeout.ts'
 import { contact } from './contact.ts'
 import { controller } from './controller.ts'
 import { optional } from './field.ts'
@@ -68,6 +69,7 @@ export const site = record(
     maintenance: optional(
       list(maintenance, { does: 'Tasks and when they are due.', example: '[{ task: audit, every: 5 years }]' })
     ),
+    closeout: optional(closeout),
     warranty: optional(list(warranty, { does: 'Warranties.', example: '[{ item: whole system, start: 2025-04-30 }]' }))
   }
 )

@@ -53,6 +53,12 @@ export function pattern(does: string, example: string, form: RegExp, expected: s
   })
 }
 
+/** A file that is bound into the binder: a PDF or a picture beside the site file or in a folder below. No dots lead elsewhere. */
+export function attachment(does: string, example: string): z.ZodType<string> {
+  const form = /^(?!.*(?:^|\/)\.)[^/\\][^\\]*\.(?:pdf|jpe?g|png)$/iu
+  return pattern(does, example, form, 'the name of a PDF, JPEG or PNG file beside the site file')
+}
+
 /** The path of a file in sites/_shared/. */
 export function sharedFile(does: string, example: string): z.ZodType<string> {
   return pattern(does, example, /\.md$/u, 'the path of a shared file')
