@@ -1,10 +1,13 @@
 import type { Check } from './check.ts'
 import { ingressRating } from './box/ingress-rating.ts'
 import { loadRating } from './box/load-rating.ts'
+import { lockWithoutKey } from './box/lock-without-key.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
 import { warrantyStart } from './closeout/warranty-start.ts'
+import { noPlaceToStand } from './controller/no-place-to-stand.ts'
+import { notOnItsSheet } from './controller/not-on-its-sheet.ts'
 import { programsExceeded } from './controller/programs-exceeded.ts'
 import { runTimeOutOfRange } from './controller/run-time-out-of-range.ts'
 import { startTimesExceeded } from './controller/start-times-exceeded.ts'
@@ -58,16 +61,22 @@ import { intervalAgainstDates } from './schedule/interval-against-dates.ts'
 import { oddEvenTurnover } from './schedule/odd-even-turnover.ts'
 import { outsideTheWindow } from './schedule/outside-window.ts'
 import { startsOverlap } from './schedule/starts-overlap.ts'
+import { clockDrift } from './supply/clock-drift.ts'
+import { lowHeadDrainage } from './supply/low-head-drainage.ts'
 import { overCapacity } from './supply/over-capacity.ts'
+import { pressureLow } from './supply/pressure-low.ts'
+import { velocityHigh } from './supply/velocity-high.ts'
 import { tagDuplicate } from './tag/duplicate.ts'
 import { tagIssuedButGone } from './tag/issued-but-gone.ts'
 import { tagMalformed } from './tag/malformed.ts'
 import { tagMissing } from './tag/missing.ts'
 import { tagUnregistered } from './tag/unregistered.ts'
 import { acCoil } from './valve/ac-coil.ts'
+import { answersWrong } from './valve/answers-wrong.ts'
 import { coilKindUnknown } from './valve/coil-kind-unknown.ts'
 import { coilResistanceOff } from './valve/coil-resistance-off.ts'
 import { flowBelowMinimum } from './valve/flow-below-minimum.ts'
+import { retrofitNotChecked } from './valve/retrofit-not-checked.ts'
 import { cycleOverIntake } from './water/cycle-over-intake.ts'
 import { needExceedsWindow } from './water/need-exceeds-window.ts'
 import { waterOverCapacity } from './water/over-capacity.ts'
@@ -77,6 +86,7 @@ import { underNeed } from './water/under-need.ts'
 import { coilVoltageLow } from './wire/coil-voltage-low.ts'
 import { loopOverLimit } from './wire/loop-over-limit.ts'
 import { parallelValves } from './wire/parallel-valves.ts'
+import { readingDrifts } from './wire/reading-drifts.ts'
 import { readingOff } from './wire/reading-off.ts'
 import { runOverLength } from './wire/run-over-length.ts'
 import { sizeAmbiguous } from './wire/size-ambiguous.ts'
@@ -87,10 +97,13 @@ import { spliceWithoutBox } from './wire/splice-without-box.ts'
 export const CHECKS: readonly Check[] = [
   ingressRating,
   loadRating,
+  lockWithoutKey,
   noPhoto,
   noTies,
   photoNotThere,
   warrantyStart,
+  noPlaceToStand,
+  notOnItsSheet,
   programsExceeded,
   runTimeOutOfRange,
   startTimesExceeded,
@@ -144,16 +157,22 @@ export const CHECKS: readonly Check[] = [
   oddEvenTurnover,
   outsideTheWindow,
   startsOverlap,
+  clockDrift,
+  lowHeadDrainage,
   overCapacity,
+  pressureLow,
+  velocityHigh,
   tagDuplicate,
   tagIssuedButGone,
   tagMalformed,
   tagMissing,
   tagUnregistered,
   acCoil,
+  answersWrong,
   coilKindUnknown,
   coilResistanceOff,
   flowBelowMinimum,
+  retrofitNotChecked,
   cycleOverIntake,
   needExceedsWindow,
   waterOverCapacity,
@@ -163,6 +182,7 @@ export const CHECKS: readonly Check[] = [
   coilVoltageLow,
   loopOverLimit,
   parallelValves,
+  readingDrifts,
   readingOff,
   runOverLength,
   sizeAmbiguous,

@@ -18,6 +18,9 @@ export const MOST_METAL_VELOCITY_M_PER_S = 2.1336
 export const mostVelocityMPerS = (material: PipeMaterial): number =>
   material === 'plastic' ? MOST_VELOCITY_M_PER_S : MOST_METAL_VELOCITY_M_PER_S
 
+/** Heads less than 1 ft below the top of their pipe drain too little to be seen. Rule of the project. */
+export const LEAST_DROP_M = 0.3048
+
 /** No more than this part of what a meter may pass should be drawn for long. From memory. */
 export const METER_SHARE = 0.75
 

@@ -1,13 +1,14 @@
 import { isPresent } from '../../base/absent.ts'
+import { meterLimitM3s } from '../../domain/supply/meter-limit.ts'
 import { groupsWithin } from '../../domain/supply/peak-flow.ts'
 import { atMost } from '../../domain/within.ts'
-import type { Site } from '../../model/site.ts'
+import type { Site, Supply } from '../../model/site.ts'
 import type { PeakPlan } from '../../plan/plan.ts'
 import { stationFlowM3s } from '../../plan/station-flow.ts'
 import { showClock } from '../../units/clock.ts'
 import { fromSi } from '../../units/quantity.ts'
 import { showStated } from '../../units/show.ts'
-import type { SiteCheck } from '../check.ts'
+import type { Report, SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 import { toldApart } from '../told-apart.ts'
 
@@ -18,9 +19,10 @@ export const overCapacity: SiteCheck = {
   card: {
     code: 'supply/over-capacity',
     severity: 'error',
-    looksAt: 'What all stations that are open at one time draw from a supply, over the whole year, against its limit.',
+    looksAt:
+      'What all stations that are open at one time draw from a supply, over the whole year, against its limit, and against 75 % of what its meter bears.',
     why: 'Above its limit the pressure falls everywhere: sprays do not reach, drip starves, and a valve may fail to close.',
-    sources: ['site-record', 'project-rule'],
+    sources: ['site-record', 'meter-rules', 'project-rule'],
     fix: 'Move start times apart, so that what runs together stays within the limit.',
     worked: {
       example: `supplies: [{ id: S1, kind: potable, limit: 20 gpm }]
@@ -43,7 +45,11 @@ stations:
     for (const supply of site.supplies) {
       const { limit } = supply
       const peak = plan.peaks.get(supply.id)
-      if (!limit || !peak || atMost(peak.flowM3s, limit.si)) continue
+      if (!peak) continue
+      if (!limit || atMost(peak.flowM3s, limit.si)) {
+        judgeMeter(supply, peak, site, report)
+        continue
+      }
       const unit = site.units === 'us' ? 'gpm' : 'L/min'
       const key = site.units === 'us' ? 'gpm' : 'l_per_min'
       const [flow, most] = [peak.flowM3s, limit.si].map(si => fromSi(si, unit, 'flow')) as [number, number]
@@ -71,6 +77,26 @@ stations:
       })
     }
   }
+}
+
+/** The limit holds, or none is stated: then three quarters of what the meter bears. */
+function judgeMeter(supply: Supply, peak: PeakPlan, site: Site, report: Report): void {
+  const safe = supply.meterSafeFlow
+  if (!safe || atMost(peak.flowM3s, meterLimitM3s(safe.si))) return
+  const [unit, key] = site.units === 'us' ? (['gpm', 'gpm'] as const) : (['L/min', 'l_per_min'] as const)
+  const [flow, most] = [peak.flowM3s, meterLimitM3s(safe.si)].map(si => fromSi(si, unit, 'flow')) as [number, number]
+  const [flowText, mostText] = toldApart(flow, most, 1)
+  const draws = peak.stations.length === 1 ? 'draws' : 'draw'
+  report({
+    subject: supply.id,
+    at: at(supply, 'meter-safe-flow'),
+    severity: 'warning',
+    message: `${supply.id}: ${namesText(peak, site)} ${draws} ${flowText}\u00a0${unit} through a meter for ${showStated(safe)}; 75 % of that, ${mostText}\u00a0${unit}, is the most to draw for long.`,
+    why: 'A meter that runs near its maximum wears fast and takes much of the pressure.',
+    fix: howToFit(peak, site, meterLimitM3s(safe.si)),
+    sources: ['meter-rules'],
+    values: { [`peak_${key}`]: flow, [`limit_${key}`]: most, stations: peak.stations.length }
+  })
 }
 
 interface Part {
