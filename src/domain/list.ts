@@ -9,11 +9,14 @@ import { dueDateCard } from './dates/due-date.ts'
 import { effectiveRainCard } from './water/effective-rain-card.ts'
 import { etoHargreaves } from './climate/eto-hargreaves.ts'
 import { etoPenmanMonteith } from './climate/eto-penman-monteith.ts'
+import { etoZoneCard } from './climate/eto-zone.ts'
 import { expectedReadingCard } from './wire/expected-reading.ts'
 import { landscapeCoefficientCard } from './water/landscape-coefficient.ts'
 import { meterUnits } from './water/meter-units.ts'
+import { monthFromDaysCard } from './climate/month-from-days.ts'
 import { monthlyMinutesCard } from './schedule/monthly-minutes.ts'
 import { monthlyPercentCard } from './water/monthly-percent-card.ts'
+import { phaseNeedCard } from './water/phase-need-card.ts'
 import { pipeLoss } from './supply/pipe-loss-card.ts'
 import { pulseCharge } from './power/pulse-charge.ts'
 import { qrSizeCard } from './qr/qr-size.ts'
@@ -23,6 +26,7 @@ import { runSequenceCard } from './schedule/run-sequence.ts'
 import { runTimeCard } from './water/run-time-card.ts'
 import { soilReservoirCard } from './water/soil-reservoir-card.ts'
 import { solarGeometry } from './climate/solar-geometry.ts'
+import { solarYield } from './power/solar-yield.ts'
 import { supplyPeak } from './supply/supply-peak.ts'
 import { tagCheckCard } from './tags/tag-check.ts'
 import { trench } from './burial/trench.ts'
@@ -52,13 +56,16 @@ export const CALCULATIONS: readonly Calculation[] = [
   effectiveRainCard,
   etoHargreaves,
   etoPenmanMonteith,
+  etoZoneCard,
   expectedReadingCard,
   landscapeCoefficientCard,
   lowHeadVolume,
   meterLimit,
   meterUnits,
+  monthFromDaysCard,
   monthlyMinutesCard,
   monthlyPercentCard,
+  phaseNeedCard,
   pipeLoss,
   pressureLeft,
   pulseCharge,
@@ -69,6 +76,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   runTimeCard,
   soilReservoirCard,
   solarGeometry,
+  solarYield,
   supplyPeak,
   tagCheckCard,
   trench,

@@ -1,11 +1,16 @@
 import type { Site } from '../model/site.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Plan } from './plan.ts'
+import { planAdvice } from './advice.ts'
 import { planBackflows } from './backflows.ts'
 import { planBatteries } from './batteries.ts'
 import { planCautions } from './cautions.ts'
+import { planClimate } from './climate.ts'
 import { planCovers } from './covers.ts'
+import { planDrifts } from './clock-drift.ts'
+import { planPressures } from './pressures.ts'
 import { planSchedules } from './schedules.ts'
+import { planStrips } from './strips.ts'
 import { planPeaks } from './supply-peaks.ts'
 import { planTrends } from './trends.ts'
 import { planWater } from './water.ts'
@@ -15,12 +20,16 @@ import { planWires } from './wires.ts'
 export function makePlan(site: Site, on: IsoDate): Plan {
   const wires = planWires(site)
   const trends = planTrends(site, on)
-  const batteries = planBatteries(site, on)
   const schedules = planSchedules(site, on)
+  const batteries = planBatteries(site, on, schedules.schedules)
   const covers = planCovers(site)
   const backflows = planBackflows(site, on)
   const peaks = planPeaks(site, schedules.schedules)
-  const water = planWater(site, on, schedules.schedules)
+  const pressures = planPressures(site, schedules.schedules)
+  const climate = planClimate(site)
+  const water = planWater(site, on, schedules.schedules, climate.climate)
+  const advice = planAdvice(site, on, schedules.schedules, water.water)
+  const strips = planStrips(site, schedules.schedules)
   return {
     on,
     wires: wires.wires,
@@ -31,8 +40,17 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     covers: covers.covers,
     backflows: backflows.backflows,
     peaks: peaks.peaks,
+    drifts: planDrifts(site, schedules.schedules),
+    pressures: pressures.pressures,
+    climate: climate.climate,
     water: water.water,
     nights: water.nights,
-    workings: [wires, trends, schedules, water, peaks, batteries, covers, backflows].flatMap(part => part.workings)
+    advice: advice.advice,
+    given: advice.given,
+    strips: strips.strips,
+    passes: strips.passes,
+    workings: [wires, trends, schedules, climate, water, peaks, pressures, batteries, covers, backflows].flatMap(
+      part => part.workings
+    )
   }
 }

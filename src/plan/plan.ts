@@ -5,7 +5,14 @@ import type { Quantity } from '../units/quantity.ts'
 import type { YearRuns } from '../domain/schedule/year-runs.ts'
 import type { LongestCycle } from '../domain/water/cycle-soak.ts'
 import type { WireSize } from '../units/wire-size.ts'
+import type { ChargeLife, DoAt, SolarPlan } from './power-plan.ts'
+import type { AdvicePlan, GivenPlan } from './advice-plan.ts'
+import type { PassPlan, StripPlan } from './strips-plan.ts'
+import type { ClimatePlan } from './climate-plan.ts'
+import type { NeedPlan } from './water-plan.ts'
 import type { Trends } from './trends.ts'
+import type { DriftPlan } from './clock-drift.ts'
+import type { PressurePlan } from './pressure-plan.ts'
 
 /**
  * Every derived number of a site on a day, computed once. Checks judge these and pages print these, so the two cannot disagree.
@@ -24,10 +31,24 @@ export interface Plan {
   readonly backflows: ReadonlyMap<string, DuePlan>
   /** By supply id. */
   readonly peaks: ReadonlyMap<string, PeakPlan>
+  /** By supply id: only where clocks that drift bring together what the programs keep apart. */
+  readonly drifts: ReadonlyMap<string, DriftPlan>
+  /** By station id: those on whose way from the supply a pipe is written. */
+  readonly pressures: ReadonlyMap<string, Maybe<PressurePlan>>
+  /** Twelve months of reference evapotranspiration and rain. */
+  readonly climate: ClimatePlan
   /** By station id; every station of the site has one. */
   readonly water: ReadonlyMap<string, WaterPlan>
   /** What the plants need of the hours allowed, by supply or controller and then by month; only where a rule limits the hours. */
   readonly nights: readonly NightPlan[]
+  /** By controller id: what would meet the need of its zones; none for one without programs. */
+  readonly advice: ReadonlyMap<string, AdvicePlan>
+  /** By station id: what is needed and what is given month by month; none where the rate is not known. */
+  readonly given: ReadonlyMap<string, GivenPlan>
+  /** The watering day and week of each supply that several controllers share, and of each other controller. */
+  readonly strips: readonly StripPlan[]
+  /** By controller id: how long each program takes. */
+  readonly passes: ReadonlyMap<string, readonly PassPlan[]>
   /** Each calculation that was used, with its working, for the appendix. */
   readonly workings: readonly Working[]
 }
@@ -92,6 +113,16 @@ export interface BatteryPlan {
   readonly intervalDueOn?: IsoDate
   /** Where the product sheet states how many pulses a set gives and a program says how many are sent. */
   readonly pulses?: { readonly rated: number; readonly perDay: number; readonly lifeDays: number }
+  /** Where the product sheet states what is drawn. */
+  readonly charge?: ChargeLife
+  /** Use-by date of the cells that are in it. */
+  readonly dateCode?: IsoDate
+  /** Of the simulated year, January first. */
+  readonly pulsesByMonth?: readonly number[]
+  /** Left out where nothing is to be changed. */
+  readonly doAt?: DoAt
+  /** Where it runs from a solar panel. */
+  readonly solar?: SolarPlan
 }
 
 export interface DuePlan {
@@ -160,8 +191,9 @@ export interface PeakPlan {
 /** What a station's water does on its ground, and what its plants need of it, in the year of the schedules. */
 export interface WaterPlan {
   readonly station: string
-  /** Flow over the whole area, m/s. */
+  /** What cans caught, else flow over the whole area, m/s. */
   readonly rateMPerS: Maybe<number>
+  readonly rateBy: 'flow' | 'catch-cans'
   readonly intake: Maybe<IntakePlan>
   readonly reservoir: Maybe<ReservoirPlan>
   /** The longest that the programs set; left out where it never waters. */
@@ -173,6 +205,8 @@ export interface WaterPlan {
   }
   /** Depth that `longestSet.watering` puts on. */
   readonly appliedM: Maybe<number>
+  /** What the plants want of it: factor, losses, phases, use and rain, month by month. */
+  readonly need: NeedPlan
   /** Twelve, January first. */
   readonly months: readonly WaterMonth[]
 }

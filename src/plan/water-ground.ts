@@ -8,9 +8,12 @@ import type { Station } from '../model/site.ts'
 import { ALLOWABLE_DEPLETION } from '../reference/soil.ts'
 import type { IntakePlan, ReservoirPlan } from './plan.ts'
 import { stationFlowM3s } from './station-flow.ts'
+import { measuredRateMPerS } from './water-delivery.ts'
 
-/** Flow over area, m/s. */
+/** What cans have caught, else flow over area, m/s. */
 export function stationRateMPerS(station: Station): Maybe<number> {
+  const caught = measuredRateMPerS(station)
+  if (caught !== undefined) return caught
   const flow = stationFlowM3s(station)
   if (isAbsent(flow)) return flow
   if (!station.area) return absent('no area is stated')

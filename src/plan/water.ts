@@ -2,15 +2,18 @@ import { absent, isAbsent } from '../base/absent.ts'
 import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
 import { appliedDepthM } from '../domain/water/application-rate.ts'
 import type { Site, Station } from '../model/site.ts'
+import type { ClimatePlan } from './climate-plan.ts'
 import { yearOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { NightPlan, SchedulePlan, WaterPlan, Working } from './plan.ts'
 import { scheduledController } from './schedules.ts'
+import { measuredRateMPerS } from './water-delivery.ts'
 import { intakeOf, reservoirOf, stationRateMPerS } from './water-ground.ts'
 import { longestSet } from './water-longest.ts'
-import { waterMonths } from './water-months.ts'
+import { activePrograms, waterMonths } from './water-months.ts'
 import type { WaterMonthsOf } from './water-months.ts'
 import { planNights } from './water-nights.ts'
+import { planNeed } from './water-need.ts'
 import { waterWorkings } from './water-workings.ts'
 
 export interface WaterPlanned {
@@ -20,11 +23,16 @@ export interface WaterPlanned {
 }
 
 /** What the water of each station does on its ground and what its plants need, as programmed in the year of `on`. */
-export function planWater(site: Site, on: IsoDate, schedules: ReadonlyMap<string, SchedulePlan>): WaterPlanned {
+export function planWater(
+  site: Site,
+  on: IsoDate,
+  schedules: ReadonlyMap<string, SchedulePlan>,
+  climate: ClimatePlan
+): WaterPlanned {
   const water = new Map<string, WaterPlan>()
   const workings: Working[] = []
   for (const station of site.stations) {
-    const facts = factsOf(site, station, on, schedules)
+    const facts = factsOf({ site, climate, on, schedules }, station)
     const plan = stationWater(facts)
     water.set(station.id, plan)
     workings.push(...waterWorkings(facts, plan))
@@ -32,17 +40,20 @@ export function planWater(site: Site, on: IsoDate, schedules: ReadonlyMap<string
   return { water, nights: planNights(site, schedules, water), workings }
 }
 
-function factsOf(
-  site: Site,
-  station: Station,
-  on: IsoDate,
-  schedules: ReadonlyMap<string, SchedulePlan>
-): WaterMonthsOf {
+interface Given {
+  readonly site: Site
+  readonly climate: ClimatePlan
+  readonly on: IsoDate
+  readonly schedules: ReadonlyMap<string, SchedulePlan>
+}
+
+function factsOf({ site, climate, on, schedules }: Given, station: Station): WaterMonthsOf {
   const controller = site.controllers.find(one => one.id === station.controller)
   const months = schedules.get(station.controller)?.months ?? []
   return {
     site,
     station,
+    climate,
     controller,
     rows: months.filter(row => row.station === station.number),
     rateMPerS: stationRateMPerS(station),
@@ -52,16 +63,21 @@ function factsOf(
 }
 
 function stationWater(facts: WaterMonthsOf): WaterPlan {
-  const { station, controller, rows, rateMPerS } = facts
+  const { site, station, climate, controller, rows, rateMPerS, year } = facts
   const set = controller && longestSet(controller, rows)
+  const reservoir = reservoirOf(station, rateMPerS)
+  const holdsM = isAbsent(reservoir) ? reservoir : reservoir.holdsM
+  const need = planNeed({ site, station, climate, year, programs: activePrograms(facts), holdsM })
   return {
     station: station.id,
     rateMPerS,
+    rateBy: measuredRateMPerS(station) === undefined ? 'flow' : 'catch-cans',
     intake: intakeOf(station, rateMPerS),
-    reservoir: reservoirOf(station, rateMPerS),
+    reservoir,
+    need,
     ...(set ? { longestSet: set } : {}),
     appliedM: appliedM(rateMPerS, set),
-    months: waterMonths(facts)
+    months: waterMonths(facts, need)
   }
 }
 

@@ -134,6 +134,17 @@ export const SOURCES = {
     year: '1998',
     standing: 'read in a copy'
   },
+  'liu-jordan': {
+    title:
+      'Liu and Jordan, Solar Energy 4, direct, diffuse and total solar radiation; monthly form of Klein, Solar Energy 19, 1977',
+    year: '1960',
+    standing: 'read in a copy'
+  },
+  'erbs-1982': {
+    title: 'Erbs, Klein and Duffie, Solar Energy 28, diffuse fraction of monthly radiation',
+    year: '1982',
+    standing: 'read in a copy'
+  },
   'hargreaves-samani': {
     title: 'Hargreaves and Samani, reference crop evapotranspiration from temperature',
     year: '1985',
@@ -229,6 +240,12 @@ export const SOURCES = {
     part: 'Colville',
     year: 'undated',
     standing: 'published'
+  },
+  'ca-title-23-492-10': {
+    title: 'California Code of Regulations, title 23, model water efficient landscape ordinance',
+    part: '492.10, schedules for the establishment period, the established landscape and temporarily irrigated areas',
+    year: '2015',
+    standing: 'read in a copy'
   },
   'ca-title-23-490': {
     title: 'California Code of Regulations, title 23, model water efficient landscape ordinance',
