@@ -8,7 +8,7 @@ import type { IsoDate } from '../units/date.ts'
 
 /**
  * Pulses a day as programmed, averaged over days with and without water, for the busiest stretch since `fitted`: programs with dates of
- * their own follow one another. The season is not counted on. Stations out of service send none; a master valve adds a pair for each start.
+ * their own follow one another. The season is not counted on. Stations out of service send none; a master valve and a pump relay add a pair for each start.
  */
 export function programmedPulses(site: Site, controller: Controller, fitted: IsoDate): Worked<number> {
   const dates = [fitted, ...controller.programs.flatMap(({ from }) => (from && from > fitted ? [from] : []))]
@@ -37,15 +37,22 @@ function pulseProgram(site: Site, controller: Controller, program: Program): Pul
     days: program.days,
     starts: program.starts.length,
     cycles: sum(stations.map(({ runTime }) => runTime.cycles)),
-    masterValve: controller.masterValve !== undefined
+    masterValve: controller.masterValve !== undefined,
+    pumpRelay: controller.pumpStart === true
   }
+}
+
+/** What opens and shuts with a whole program: master valve and pump relay. */
+export function pulseFollowers({ masterValve, pumpStart }: Controller): number {
+  return (masterValve === undefined ? 0 : 1) + (pumpStart === true ? 1 : 0)
 }
 
 /** "program A: 2 × 4 starts × 6 cycles = 48 pulses on a day with water". */
 function pulseStep(id: string, program: PulseProgram): string {
-  const { starts, cycles, masterValve } = program
+  const { starts, cycles } = program
   const share = shareOfDays(program.days)
-  const each = masterValve ? `(${cycles} cycles + 1 master valve)` : `${cycles} cycles`
+  const follow = [program.masterValve ? ' + 1 master valve' : '', program.pumpRelay ? ' + 1 pump relay' : ''].join('')
+  const each = follow === '' ? `${cycles} cycles` : `(${cycles} cycles${follow})`
   const wet = pulsesOnWateringDay(program)
   const step = `program ${id}: 2 × ${starts} starts × ${each} = ${wet} pulses on a day with water`
   return share === 1 ? step : `${step}; × ${figures(share, 4)} of all days = ${figures(wet * share, 4)} a day`

@@ -78,3 +78,12 @@ export const COLD_FACTOR = { belowC: 0, usable: 0.5 } as const
 /** Self-discharge doubles for every 10 °C above the temperature at which it was stated (common practice, no source). */
 export const SELF_DISCHARGE_BASE_C = 25
 export const SELF_DISCHARGE_DOUBLES_PER_C = 10
+
+/** Part of the capacity that may be counted on where the sheet says nothing (common practice: a factor of 0.7). */
+export const USABLE_SHARE = 0.7
+
+/** Lost by itself in a year at 25 °C where the sheet says nothing: 2 to 5 % are printed for alkaline cells (common practice, no source). */
+export const SELF_DISCHARGE_A_YEAR = 0.03
+
+/** Part of the energy that reaches the capacitor of a booster where the sheet says nothing (common practice, no source). */
+export const BOOSTER_EFFICIENCY = 0.7

@@ -12,5 +12,11 @@ export const PANEL_DERATING = 0.5
 export const CLOUDY_SHARE = 0.25
 export const SUNSHINE_SHARE = 0.5
 
+/** What bare ground and grass throw back of the light (common practice, no source). */
+export const GROUND_SHARE = 0.2
+
+/** Light in which the watts of a panel are stated, W/m² (common practice, no source). */
+export const FULL_SUN_W_PER_M2 = 1000
+
 /** A month counts as in doubt below this multiple of what is drawn. Rule of this project. */
 export const SOLAR_MARGIN = 2

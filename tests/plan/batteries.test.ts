@@ -3,7 +3,9 @@ import { isAbsent } from '../../src/base/absent.ts'
 import type { Battery, Controller, Site, Visit, VisitBattery } from '../../src/model/site.ts'
 import { planBatteries } from '../../src/plan/batteries.ts'
 import type { BatteryPlan } from '../../src/plan/plan.ts'
+import { planSchedules } from '../../src/plan/schedules.ts'
 import { date, parseInterval } from '../../src/units/date.ts'
+import type { IsoDate } from '../../src/units/date.ts'
 import { bareSite } from '../support/bare-site.ts'
 import { controller, cyclesOf, program, sheet, station, valve } from './facts.ts'
 
@@ -22,8 +24,10 @@ const visit = (on: string, batteries: readonly Partial<VisitBattery>[]): Visit =
   open: []
 })
 
+const batteriesOf = (site: Site, on: IsoDate) => planBatteries(site, on, planSchedules(site, on).schedules)
+
 function planned(unit: Partial<Controller>, site: Partial<Site> = {}, on = ON): BatteryPlan {
-  const plan = planBatteries(bareSite({ controllers: [controller(unit)], ...site }), on).batteries.get('K1')
+  const plan = batteriesOf(bareSite({ controllers: [controller(unit)], ...site }), on).batteries.get('K1')
   if (!plan) throw new Error('no plan for the controller')
   return plan
 }
@@ -165,7 +169,7 @@ describe('a battery without a due date', () => {
 
   it('is planned for every controller all the same', () => {
     const site = bareSite({ controllers: [controller({ id: 'C1' }), controller({ id: 'C2', power: 'solar' })] })
-    expect([...planBatteries(site, ON).batteries.keys()]).toEqual(['C1', 'C2'])
+    expect([...batteriesOf(site, ON).batteries.keys()]).toEqual(['C1', 'C2'])
   })
 })
 
@@ -222,7 +226,7 @@ describe('pulses that shorten a life', () => {
   })
 
   it('show how they were counted', () => {
-    const { workings } = planBatteries(bareSite({ controllers: [controller(nursery)] }), ON)
+    const { workings } = batteriesOf(bareSite({ controllers: [controller(nursery)] }), ON)
     expect(workings).toEqual([
       {
         calculation: 'battery-life',

@@ -4,6 +4,7 @@ import type { BatteryPlan } from '../../plan/plan.ts'
 import { date, daysBetween, inSeason } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { visitText } from './visit-text.ts'
 
 export const seasonNotCovered: SiteCheck = {
   card: {
@@ -12,7 +13,7 @@ export const seasonNotCovered: SiteCheck = {
     looksAt: 'A battery that falls due inside the watering season.',
     why: 'It would have to be changed in the middle of the season; changed at the start, one set lasts through it.',
     sources: ['common-practice'],
-    fix: 'Change it at the visit that starts the season.',
+    fix: 'Change it at the last regular visit before: the one that starts the season, or a task of the maintenance plan.',
     worked: {
       on: '2026-03-01',
       example: `season: { from: 04-01, to: 10-15 }
@@ -23,18 +24,16 @@ controllers:
   - { id: K1, box: VB1, sheet: _shared/sheets/plain.md, battery: { kind: 9 V alkaline, count: 1, fitted: 2026-01-14, interval: 12 months } }`
     }
   },
-  run: ({ site, plan, on }, report) => {
+  run: ({ site, plan }, report) => {
     const { season } = site
     if (!season) return
     for (const controller of site.controllers) {
       const battery = plan.batteries.get(controller.id)
       if (!battery || !isPresent(battery.dueOn) || battery.state === 'overdue' || battery.state === 'none') continue
       if (!inSeason(battery.dueOn.slice(5), season)) continue
-      const year = battery.dueOn.slice(0, 4)
-      const start = `${season.from <= battery.dueOn.slice(5) ? year : Number(year) - 1}-${season.from}`
-      // Once the season has begun the start-up visit is past; the battery's own due date then says all there is to say.
-      if (start <= on && battery.state === 'due-soon') continue
-      const when = start > on ? `at the start-up visit, by ${start}` : 'at the next visit'
+      // Where no regular visit is left before it, the battery's own due date says all there is to say.
+      if (battery.doAt?.because === 'none before due' && battery.state === 'due-soon') continue
+      const when = visitText(battery.doAt)
       const [lasts, needed] = [lastsDays(battery), seasonDays(season)]
       report({
         subject: controller.id,
@@ -50,10 +49,10 @@ controllers:
   }
 }
 
-/** By the pulses or by the interval, whichever is shorter; undefined where neither is known. */
-function lastsDays({ fitted, pulses, intervalDueOn }: BatteryPlan): number | undefined {
+/** By pulses, charge or interval, whichever is shortest; undefined where none is known. */
+function lastsDays({ fitted, pulses, charge, intervalDueOn }: BatteryPlan): number | undefined {
   const interval = fitted && intervalDueOn ? daysBetween(fitted, intervalDueOn) : undefined
-  const known = [pulses?.lifeDays, interval].filter(days => days !== undefined)
+  const known = [pulses?.lifeDays, charge?.days, interval].filter(days => days !== undefined)
   return known.length === 0 ? undefined : Math.min(...known)
 }
 

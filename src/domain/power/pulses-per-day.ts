@@ -1,12 +1,14 @@
 import type { DayRule } from '../schedule/program.ts'
 
-/** What a program sends to the valves: starts a day, cycles for each start over all its stations, and whether a master valve follows it. */
+/** What a program sends to the valves: starts a day, cycles for each start over all its stations, and whether a master valve or a pump follows it. */
 export interface PulseProgram {
   readonly days: DayRule
   readonly starts: number
   /** Over all stations; a station with two cycles and a soak counts two. */
   readonly cycles: number
   readonly masterValve: boolean
+  /** True where a relay for the pump follows it too. */
+  readonly pumpRelay?: boolean
 }
 
 /** Odd dates of a common year, without the 31sts; with them; even dates. */
@@ -31,9 +33,9 @@ export function shareOfDays(rule: DayRule): number {
   }
 }
 
-/** Pulses on a day it waters: one to open and one to close for each cycle, and for the master valve at each start. */
-export function pulsesOnWateringDay({ starts, cycles, masterValve }: PulseProgram): number {
-  return cycles === 0 ? 0 : 2 * starts * (cycles + (masterValve ? 1 : 0))
+/** Pulses on a day it waters: one to open and one to close for each cycle, and for master valve and pump relay at each start. */
+export function pulsesOnWateringDay({ starts, cycles, masterValve, pumpRelay }: PulseProgram): number {
+  return cycles === 0 ? 0 : 2 * starts * (cycles + (masterValve ? 1 : 0) + (pumpRelay ? 1 : 0))
 }
 
 /** Pulses a day as programmed, averaged over days with and without water. The season is not counted on: a set must last without it. */
