@@ -3,17 +3,23 @@ import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { batteriesSection } from './sections/batteries.ts'
 import { boxesSection } from './sections/boxes.ts'
+import { closeoutDatesSection } from './sections/closeout-dates.ts'
 import { contactsSection } from './sections/contacts.ts'
 import { controllersSection } from './sections/controllers.ts'
+import { drawingsSection } from './sections/drawings.ts'
 import { faultFindingSection } from './sections/fault-finding.ts'
 import { missingSection } from './sections/missing.ts'
 import { numbersSection } from './sections/numbers.ts'
 import { openItemsSection } from './sections/open-items.ts'
+import { photographsSection } from './sections/photographs.ts'
 import { safetySection } from './sections/safety.ts'
 import { scheduleSection } from './sections/schedule.ts'
 import { signOffsSection } from './sections/sign-offs.ts'
 import { siteSection } from './sections/site.ts'
+import { sparesSection } from './sections/spares.ts'
 import { suppliesSection } from './sections/supplies.ts'
+import { testReportsSection } from './sections/test-reports.ts'
+import { trainingSection } from './sections/training.ts'
 import { visitsSection } from './sections/visits.ts'
 import { warrantySection } from './sections/warranty.ts'
 import { waterSection } from './sections/water.ts'
@@ -30,6 +36,7 @@ export function makeBinder(context: PageContext): Binder {
     siteSection(context),
     suppliesSection(context),
     boxesSection(context),
+    drawingsSection(context),
     controllersSection(context),
     zonesSection(context),
     wiresSection(context),
@@ -38,9 +45,15 @@ export function makeBinder(context: PageContext): Binder {
     batteriesSection(context),
     faultFindingSection(context),
     visitsSection(context),
+    sparesSection(context),
     warrantySection(context),
+    closeoutDatesSection(context),
+    trainingSection(context),
+    testReportsSection(context),
+    photographsSection(context),
     openItemsSection(context)
   ]
+  const signOffs = signOffsSection(context)
   return {
     site: site.id,
     title: site.title,
@@ -50,7 +63,7 @@ export function makeBinder(context: PageContext): Binder {
     running: { left: words.binder.running(site.title, revisionOf(context)), right: words.binder.dataDate(plan.on) },
     cover: cover(context),
     contentsTitle: words.binder.contents,
-    sections: [...body, missingSection(context, body), signOffsSection(context), numbersSection(context)]
+    sections: [...body, missingSection(context, [...body, signOffs]), signOffs, numbersSection(context)]
   }
 }
 

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Fault, LoadedSite } from '../load/loaded.ts'
-import type { Site } from '../model/site.ts'
+import type { CloseoutPhoto } from '../model/closeout.ts'
+import type { Photo, Site } from '../model/site.ts'
 import type { OutputFile } from './output-stage.ts'
 import type { SiteSources } from './read-fleet.ts'
 
@@ -15,40 +16,49 @@ function whereIs(file: string, { others }: SiteSources): string | undefined {
 
 /** A photograph that the site file names and that is not in its photos folder. */
 export function photoFaults(loaded: LoadedSite, site: Site, sources: SiteSources): Fault[] {
-  return site.boxes.flatMap(box =>
-    box.photos
-      .filter(photo => whereIs(photo.file, sources) === undefined)
-      .map<Fault>(photo => ({
-        code: 'box/photo-not-there',
-        subject: box.id,
-        place: loaded.locate(photo.at),
-        details: { file: photo.file, folder: `${sources.folder}/${PHOTOS}` },
-        fatal: false
-      }))
-  )
+  return named(site)
+    .filter(({ photo }) => whereIs(photo.file, sources) === undefined)
+    .map<Fault>(({ photo, subject }) => ({
+      code: 'box/photo-not-there',
+      subject,
+      place: loaded.locate(photo.at),
+      details: { file: photo.file, folder: `${sources.folder}/${PHOTOS}` },
+      fatal: false
+    }))
+}
+
+type NamedPhoto = Photo | CloseoutPhoto
+
+/** Every photograph that the site file names, with what it is of. */
+function named({ boxes, closeout }: Site): { readonly photo: NamedPhoto; readonly subject: string }[] {
+  return [
+    ...boxes.flatMap(box => box.photos.map(photo => ({ photo, subject: box.id }))),
+    ...(closeout?.photographs ?? []).map(photo => ({ photo, subject: photo.of ?? photo.file }))
+  ]
 }
 
 /** The site without the photographs that are not there, so that no page shows a hole. */
 export function withPhotosThere(site: Site, sources: SiteSources): Site {
+  const there = <P extends NamedPhoto>(photos: readonly P[]) =>
+    photos.filter(photo => whereIs(photo.file, sources) !== undefined)
+  const { closeout } = site
   return {
     ...site,
-    boxes: site.boxes.map(box => ({
-      ...box,
-      photos: box.photos.filter(photo => whereIs(photo.file, sources) !== undefined)
-    }))
+    boxes: site.boxes.map(box => ({ ...box, photos: there(box.photos) })),
+    ...(closeout ? { closeout: { ...closeout, photographs: there(closeout.photographs) } } : {})
   }
 }
 
-/** Copies for the office pages, and for the public page of each box its own. */
+/** Copies for the office pages, each file once, and for the public page of each box its own. */
 export function photoOutputs(site: Site, sources: SiteSources): OutputFile[] {
-  return site.boxes.flatMap(box =>
-    box.photos.flatMap((photo, index) => {
-      const content = readFileSync(join(sources.folder, whereIs(photo.file, sources) ?? ''))
-      const office = { path: `office/${site.id}/${PHOTOS}/${photo.file}`, content }
-      // The box page shows the first picture only.
-      return box.tag !== undefined && index === 0
-        ? [office, { path: `public/B/${box.tag}/${PHOTOS}/${photo.file}`, content }]
-        : [office]
-    })
+  const contentOf = (file: string) => readFileSync(join(sources.folder, whereIs(file, sources) ?? ''))
+  const files = [...new Set(named(site).map(({ photo }) => photo.file))]
+  // The box page shows the first picture only.
+  const ofBoxes = site.boxes.flatMap(({ tag, photos: [first] }) =>
+    tag !== undefined && first ? [{ tag, file: first.file }] : []
   )
+  return [
+    ...files.map(file => ({ path: `office/${site.id}/${PHOTOS}/${file}`, content: contentOf(file) })),
+    ...ofBoxes.map(({ tag, file }) => ({ path: `public/B/${tag}/${PHOTOS}/${file}`, content: contentOf(file) }))
+  ]
 }

@@ -1,35 +1,34 @@
 import type { Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { gapsOf } from '../gaps.ts'
 import { stated } from '../values.ts'
 
-/** Parts of a complete binder that were not supplied, so that no gap is silent. */
+/** Every gap of the binder in one list, section by section, so that none is silent. */
 export function missingSection({ site, words }: PageContext, sections: readonly Section[]): Section {
   const w = words.binder.missing
-  const { parts } = w
-  const absent: (readonly [string, string])[] = [
-    parts.recordDrawing,
-    parts.waterBudget,
-    parts.calendar,
-    parts.spares,
-    ...(site.warranties.length === 0 ? [parts.warranty] : []),
-    parts.training,
-    parts.tests,
-    ...(site.boxes.some(box => box.photos.length === 0) ? [parts.photos] : [])
+  const bare = site.boxes.filter(box => box.photos.length === 0).map(box => box.id)
+  const rows = [
+    ...sections.flatMap(section => {
+      const gaps = gapsOf(section, w.rows)
+      const all = section.notSupplied ? [w.whole, ...gaps.filter(gap => gap !== words.binder.notSupplied)] : gaps
+      return all.length === 0 ? [] : [[section.title, all.join('; ')] as const]
+    }),
+    ...(bare.length === 0 ? [] : [[w.photos, bare.join(', ')] as const])
   ]
-  const empty = sections
-    .filter(section => section.notSupplied && section.id !== 'warranty')
-    .map(section => [section.title, words.binder.notSupplied] as const)
   return {
     id: 'missing',
     title: words.binder.sections.missing,
     newPage: false,
-    blocks: [
-      { kind: 'paragraph', text: w.lead },
-      {
-        kind: 'table',
-        columns: [{ label: w.part }, { label: w.what }],
-        rows: [...empty, ...absent].map(([part, what]) => [stated(part), stated(what)])
-      }
-    ]
+    blocks:
+      rows.length === 0
+        ? [{ kind: 'paragraph', text: w.none }]
+        : [
+            { kind: 'paragraph', text: w.lead },
+            {
+              kind: 'table',
+              columns: [{ label: w.part }, { label: w.what }],
+              rows: rows.map(([part, what]) => [stated(part), stated(what)])
+            }
+          ]
   }
 }

@@ -1,15 +1,47 @@
-import type { Section } from '../blocks.ts'
+import type { SignOff } from '../../model/closeout.ts'
+import type { Words } from '../../words/words.ts'
+import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
-export function signOffsSection({ words }: PageContext): Section {
+/** What was signed or refused, and lines for what is still to be signed. */
+export function signOffsSection({ site, words }: PageContext): Section {
   const w = words.binder.signOffs
+  const signed = site.closeout?.signOffs ?? []
+  const asked = signed.flatMap<Block>(one =>
+    one.words === undefined ? [] : [{ kind: 'paragraph', text: `${words.closeout.signOffs.words}: “${one.words}”` }]
+  )
   return {
     id: 'sign-offs',
     title: words.binder.sections.signOffs,
     newPage: false,
+    notSupplied: signed.length === 0,
     blocks: [
+      ...(signed.length === 0 ? [] : [table(signed, words)]),
+      ...asked,
       { kind: 'paragraph', text: w.lead },
       { kind: 'signatures', rows: [w.installer, w.owner, w.maintainer].map(role => ({ role, fields: w.fields })) }
     ]
   }
+}
+
+function table(signed: readonly SignOff[], words: Words): Block {
+  const w = words.closeout.signOffs
+  return {
+    kind: 'table',
+    columns: [w.kind, w.by, w.role, w.on, w.copies].map(label => ({ label })),
+    rows: signed.map(one => [
+      stated(w.kinds[one.kind]),
+      bySigned(one, words),
+      orNotSupplied(one.role, words),
+      orNotSupplied(one.on, words, true),
+      one.copiesTo.length === 0 ? notSupplied(words) : stated(one.copiesTo.join(', '))
+    ])
+  }
+}
+
+function bySigned({ by, refused }: SignOff, words: Words): Value {
+  const w = words.closeout.signOffs
+  if (refused === undefined) return orNotSupplied(by, words)
+  return { ...stated([by, w.refused(refused)].filter(Boolean).join(' ')), state: 'bad' }
 }

@@ -280,16 +280,9 @@ export const binderWords = {
     none: 'Everything asked for is here.',
     part: 'Part',
     what: 'What is missing',
-    parts: {
-      recordDrawing: ['Record drawing', 'A drawing of what was installed, dated and signed'],
-      waterBudget: ['Water budget', 'The allowance of the site, and meter readings against it'],
-      calendar: ['Maintenance calendar and season checklists', 'Tasks by month, start-up and winterizing lists'],
-      spares: ['Parts and spares', 'What is kept in stock and where it is bought'],
-      warranty: ['Warranty', 'Item, start, end, terms and who to call'],
-      training: ['Training record', 'Date, trainer, people, topics, signatures'],
-      tests: ['Test reports', 'Pressure, flush, coverage, audit and start-up pressures'],
-      photos: ['Photographs', 'Each box with the lid open, each trench before it was filled']
-    } satisfies Record<string, readonly [string, string]>
+    whole: 'the whole section',
+    rows: (count: number) => `${count} rows`,
+    photos: 'Boxes without a photograph'
   },
   signOffs: {
     lead: 'Sign when the binder was handed over and walked through on site.',

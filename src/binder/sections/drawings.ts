@@ -1,0 +1,62 @@
+import { showStated } from '../../units/show.ts'
+import type { Block, Section } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { notSupplied, orNotSupplied, stated } from '../values.ts'
+
+/** The sheets of the record drawing, who holds them, and the charts of the controllers. */
+export function drawingsSection({ site, words }: PageContext): Section {
+  const w = words.closeout.drawings
+  const sheets = site.closeout?.recordDrawings ?? []
+  const charts = site.closeout?.charts
+  const list: Block =
+    sheets.length === 0
+      ? { kind: 'not-supplied', text: words.binder.notSupplied }
+      : {
+          kind: 'table',
+          columns: [
+            w.number,
+            w.title,
+            w.dated,
+            w.revision,
+            w.scale,
+            w.signedBy,
+            w.tolerance,
+            w.transmittal,
+            w.copies
+          ].map(label => ({ label })),
+          rows: sheets.map(one => [
+            stated(one.number, true),
+            orNotSupplied(one.title, words),
+            orNotSupplied(one.dated, words, true),
+            orNotSupplied(one.revision, words),
+            orNotSupplied(one.scale, words),
+            orNotSupplied(one.signedBy, words),
+            one.surveyTolerance ? stated(`±${showStated(one.surveyTolerance)}`) : notSupplied(words),
+            orNotSupplied(one.transmittal, words),
+            one.copies.length === 0 ? notSupplied(words) : stated(one.copies.join('; '))
+          ])
+        }
+  return {
+    id: 'record-drawings',
+    title: words.closeout.sections.drawings,
+    newPage: false,
+    notSupplied: sheets.length === 0,
+    blocks: [
+      { kind: 'paragraph', text: w.lead },
+      list,
+      {
+        kind: 'facts',
+        caption: w.charts,
+        rows: [
+          {
+            label: w.chartCopies,
+            value: orNotSupplied(charts?.copies === undefined ? undefined : String(charts.copies), words)
+          },
+          { label: w.chartFixed, value: orNotSupplied(charts?.fixed, words) },
+          { label: w.chartMaterial, value: orNotSupplied(charts?.material, words) },
+          { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) }
+        ]
+      }
+    ]
+  }
+}
