@@ -89,7 +89,7 @@ function stopTheWater({ site, words }: PageContext): BoxPage['stopTheWater'] {
 function today(controller: Controller, { site, plan, words }: PageContext): ControllerToday {
   const w = words.boxPage
   const schedule = plan.schedules.get(controller.id)
-  const runs = nextRuns(schedule?.runs ?? [], epochDay(plan.on), 1)
+  const runs = nextRuns(schedule?.days ?? [], epochDay(plan.on), 1)
   const lines = [...groupBy(runs, run => run.program)].map(([program, own]) => {
     const from = own[0]?.startS ?? 0
     const to = Math.max(...own.map(run => run.startS + run.durationS))

@@ -4,6 +4,7 @@ import { percentIn } from '../domain/schedule/controller.ts'
 import type { ScheduledController, ScheduledProgram } from '../domain/schedule/controller.ts'
 import { monthlyMinutesWorked } from '../domain/schedule/monthly-minutes.ts'
 import { runSequence } from '../domain/schedule/run-sequence.ts'
+import { isSuspended } from '../domain/schedule/suspended.ts'
 import { wateringDays } from '../domain/schedule/watering-days.ts'
 import type { Site } from '../model/site.ts'
 import { MONTHS, monthOf, yearOf } from '../units/date.ts'
@@ -37,7 +38,7 @@ function programWorkings(of: ScheduleWorkingsOf, program: ScheduledProgram): Wor
     program.days,
     yearOf(on),
     month,
-    day => isInSeason(day, site.season) && isInDates(day, program)
+    day => isInSeason(day, site.season) && isInDates(day, program) && !isSuspended(day, program.suspensions)
   )
   const settings = { percent, stepS, starts: program.starts.length, days: days.value.days }
   const sequences = program.starts

@@ -1,11 +1,12 @@
 import { isPresent } from '../base/absent.ts'
 import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
 import type { ScheduledController } from '../domain/schedule/controller.ts'
-import { expandYear } from '../domain/schedule/expand-year.ts'
+import { yearRuns } from '../domain/schedule/expand-year.ts'
 import { stationMonths } from '../domain/schedule/months.ts'
 import type { Controller, Site } from '../model/site.ts'
 import { yearOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
+import { legalDaysOf } from './legal-runs.ts'
 import type { SchedulePlan, Working } from './plan.ts'
 import { scheduleWorkings } from './schedule-workings.ts'
 import { stationFlowM3s } from './station-flow.ts'
@@ -28,8 +29,9 @@ export function planSchedules(site: Site, on: IsoDate): SchedulesPlanned {
     const scheduled = scheduledController(site, controller)
     const flowM3s = flowsOf(site, controller)
     const months = stationMonths(scheduled, year, { season: site.season, flowM3s })
-    const runs = expandYear(scheduled, year, site.season)
-    schedules.set(controller.id, { controller: controller.id, year, runs, months })
+    const days = yearRuns(scheduled, year, site.season)
+    const legal = legalDaysOf(site, controller, days)
+    schedules.set(controller.id, { controller: controller.id, year, days, legal, months })
     workings.push(...scheduleWorkings({ site, controller: controller.id, scheduled, months, flowM3s, on }))
   }
   return { schedules, workings }
@@ -46,6 +48,7 @@ export function scheduledController(site: Site, controller: Controller): Schedul
   )
   const programs = controller.programs.map(program => ({
     ...program,
+    suspensions: [...(controller.suspensions ?? []), ...(program.suspensions ?? [])],
     stations: program.stations.filter(({ number }) => !off.has(number))
   }))
   return { programs, delayS, stepS }

@@ -2,11 +2,13 @@ import { isPresent } from '../base/absent.ts'
 import { flowStretches } from '../domain/supply/peak-flow.ts'
 import type { FlowStretch, Opening } from '../domain/supply/peak-flow.ts'
 import { stretchStep } from '../domain/supply/supply-peak.ts'
-import { DAY_S, closingS, openingS } from '../domain/schedule/run-times.ts'
+import { dayGroups } from '../domain/schedule/day-groups.ts'
+import type { DayGroup } from '../domain/schedule/day-groups.ts'
+import { DAY_S } from '../domain/schedule/run-times.ts'
+import type { YearRuns } from '../domain/schedule/year-runs.ts'
 import { atMost } from '../domain/within.ts'
-import type { Controller, Site, Station, Supply } from '../model/site.ts'
+import type { Controller, Site, Supply } from '../model/site.ts'
 import { fromEpochDay } from '../units/date.ts'
-import { legalRunsOf } from './legal-runs.ts'
 import type { PeakPlan, SchedulePlan, Working } from './plan.ts'
 import { stationFlowM3s } from './station-flow.ts'
 
@@ -21,12 +23,13 @@ export function planPeaks(site: Site, schedules: ReadonlyMap<string, SchedulePla
   const peaks = new Map<string, PeakPlan>()
   const workings: Working[] = []
   for (const supply of site.supplies) {
-    const { openings, unknown } = openingsOf(site, supply, schedules)
-    const swept = sweep(openings, supply.limit?.si)
+    const drawers = drawersOn(site, supply, schedules)
+    const swept = sweep(drawers, supply.limit?.si)
     if (!swept) continue
     const { peak, daysOver, firstOver } = swept
-    peaks.set(supply.id, planOf(supply, peak, daysOver, firstOver, unknown))
-    const flowOf = (id: string) => openings.find(one => one.name === id)?.flowM3s ?? 0
+    peaks.set(supply.id, planOf(supply, peak, daysOver, firstOver, withoutFlow(drawers)))
+    const flows = new Map(drawers.flatMap(one => [...one.flows.values()].map(({ name, flowM3s }) => [name, flowM3s])))
+    const flowOf = (id: string) => flows.get(id) ?? 0
     workings.push({ calculation: 'supply-peak', subject: supply.id, steps: [stretchStep(peak, flowOf, site.units)] })
   }
   return { peaks, workings }
@@ -39,40 +42,71 @@ export function controllersOn(site: Site, supply: Supply): readonly Controller[]
   )
 }
 
-function openingsOf(
-  site: Site,
-  supply: Supply,
-  schedules: ReadonlyMap<string, SchedulePlan>
-): { readonly openings: readonly Opening[]; readonly unknown: readonly string[] } {
-  const openings: Opening[] = []
-  const unknown = new Set<string>()
-  for (const controller of controllersOn(site, supply)) {
-    const own: Opening[] = []
-    const stations = new Map<number, Station>(
-      site.stations.filter(one => one.controller === controller.id).map(one => [one.number, one])
-    )
-    for (const run of legalRunsOf(site, controller, schedules.get(controller.id)?.runs ?? []).runs) {
-      const station = stations.get(run.station)
-      const flow = station && stationFlowM3s(station)
-      const name = `${controller.id}/${run.station}`
-      if (flow === undefined || !isPresent(flow)) unknown.add(name)
-      else own.push({ name, fromS: openingS(run), toS: closingS(run), flowM3s: flow })
+/** A controller with what it draws from a supply. */
+interface Drawer {
+  readonly id: string
+  readonly days: YearRuns
+  /** Of its stations whose flow is stated, by number. */
+  readonly flows: ReadonlyMap<number, { readonly name: string; readonly flowM3s: number }>
+}
+
+function drawersOn(site: Site, supply: Supply, schedules: ReadonlyMap<string, SchedulePlan>): Drawer[] {
+  return controllersOn(site, supply).map(({ id }) => {
+    const flows = new Map<number, { name: string; flowM3s: number }>()
+    for (const station of site.stations.filter(one => one.controller === id)) {
+      const flow = stationFlowM3s(station)
+      if (isPresent(flow)) flows.set(station.number, { name: `${id}/${station.number}`, flowM3s: flow })
     }
-    for (const opening of oneAtATime(own)) openings.push(opening)
-  }
-  return { openings, unknown: [...unknown] }
+    return { id, days: schedules.get(id)?.legal.days ?? [], flows }
+  })
+}
+
+/** Ids of stations that water and whose flow is not stated. */
+function withoutFlow(drawers: readonly Drawer[]): readonly string[] {
+  return drawers.flatMap(({ id, days, flows }) => {
+    const patterns = [...new Set(days.map(({ pattern }) => pattern))]
+    const watering = new Set(patterns.flatMap(pattern => pattern.map(({ station }) => station)))
+    return [...watering].filter(station => !flows.has(station)).map(station => `${id}/${station}`)
+  })
+}
+
+/** Seconds count from midnight of the group's first day. */
+function openingsIn({ patterns }: DayGroup, drawers: readonly Drawer[]): Opening[] {
+  return drawers.flatMap(({ flows }, index) => {
+    const own: Opening[] = []
+    for (const [offset, row] of patterns.entries())
+      for (const { station, startS, durationS } of row[index] ?? []) {
+        const fromS = offset * DAY_S + startS
+        const flow = flows.get(station)
+        if (flow) own.push({ ...flow, fromS, toS: fromS + durationS })
+      }
+    return [...oneAtATime(own)]
+  })
 }
 
 /**
  * A controller opens one valve at a time. Where its start times overlap nobody knows what it does, and that has a finding of its own; here
  * the larger of the two flows counts.
  */
-function* oneAtATime(openings: readonly Opening[]): Generator<Opening> {
+export function* oneAtATime(openings: readonly Opening[]): Generator<Opening> {
   const flows = new Map(openings.map(one => [one.name, one.flowM3s]))
   for (const { fromS, toS, names } of flowStretches(openings)) {
     const name = names.reduce((most, one) => ((flows.get(one) ?? 0) > (flows.get(most) ?? 0) ? one : most))
     yield { name, fromS, toS, flowM3s: flows.get(name) ?? 0 }
   }
+}
+
+/** The openings of each kind of night, once; seconds count from midnight of its first day. */
+export function openingsByNight(
+  site: Site,
+  supply: Supply,
+  schedules: ReadonlyMap<string, SchedulePlan>
+): readonly (readonly Opening[])[] {
+  const drawers = drawersOn(site, supply, schedules)
+  const nights = new Map<string, readonly Opening[]>()
+  for (const group of dayGroups(drawers.map(({ days }) => days)))
+    if (!nights.has(group.key)) nights.set(group.key, openingsIn(group, drawers))
+  return [...nights.values()]
 }
 
 interface Swept {
@@ -81,16 +115,41 @@ interface Swept {
   readonly firstOver?: number
 }
 
-/** One pass over the year: the greatest stretch, and the days on which the limit is passed. */
-function sweep(openings: readonly Opening[], limitM3s: number | undefined): Swept | undefined {
+interface SweptGroup {
+  readonly peak: FlowStretch
+  /** Days from the first of the group. */
+  readonly over: readonly number[]
+}
+
+/** One pass over each kind of night: the greatest stretch, and the days on which the limit is passed. */
+function sweep(drawers: readonly Drawer[], limitM3s: number | undefined): Swept | undefined {
+  const known = new Map<string, SweptGroup | undefined>()
+  let peak: FlowStretch | undefined
+  const over = new Set<number>()
+  for (const group of dayGroups(drawers.map(({ days }) => days))) {
+    const { key, firstDay } = group
+    if (!known.has(key)) known.set(key, sweepGroup(openingsIn(group, drawers), limitM3s))
+    const swept = known.get(key)
+    if (!swept) continue
+    if (!peak || !atMost(swept.peak.flowM3s, peak.flowM3s)) peak = onDay(swept.peak, firstDay)
+    for (const day of swept.over) over.add(firstDay + day)
+  }
+  const [firstOver] = over
+  return peak && { peak, daysOver: over.size, ...(firstOver === undefined ? {} : { firstOver }) }
+}
+
+function sweepGroup(openings: readonly Opening[], limitM3s: number | undefined): SweptGroup | undefined {
   let peak: FlowStretch | undefined
   const over = new Set<number>()
   for (const stretch of flowStretches(openings)) {
     if (!peak || !atMost(stretch.flowM3s, peak.flowM3s)) peak = stretch
     if (limitM3s !== undefined && !atMost(stretch.flowM3s, limitM3s)) over.add(Math.floor(stretch.fromS / DAY_S))
   }
-  const [firstOver] = over
-  return peak && { peak, daysOver: over.size, ...(firstOver === undefined ? {} : { firstOver }) }
+  return peak && { peak, over: [...over] }
+}
+
+function onDay(stretch: FlowStretch, day: number): FlowStretch {
+  return { ...stretch, fromS: day * DAY_S + stretch.fromS, toS: day * DAY_S + stretch.toS }
 }
 
 function planOf(

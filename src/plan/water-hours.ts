@@ -1,7 +1,7 @@
 import { absent } from '../base/absent.ts'
 import type { Maybe } from '../base/absent.ts'
-import type { WateringRule } from '../model/site.ts'
-import { DAY_MINUTES } from '../units/clock.ts'
+import { sum } from '../base/collections.ts'
+import { DAY_MINUTES, windowLength } from '../units/clock.ts'
 import type { Window } from '../units/clock.ts'
 
 export interface AllowedHours {
@@ -11,29 +11,22 @@ export interface AllowedHours {
   readonly nightFrom: number
 }
 
-/** What all rules together allow in a day. Absent where none limits the hours, or nothing is left. */
-export function allowedHours(rules: readonly WateringRule[]): Maybe<AllowedHours> {
-  const minutes = Array.from({ length: DAY_MINUTES }, (_, minute) => rules.every(rule => allows(rule, minute)))
-  const allowed = minutes.filter(Boolean).length
+/** Of the hours that the rules of a day leave. Absent where none limits them, or nothing is left. */
+export function allowedHours(windows: readonly Window[]): Maybe<AllowedHours> {
+  if (windows.length === 0) return absent('the rules leave no hour')
+  const allowed = sum(windows.map(windowLength))
   if (allowed === DAY_MINUTES) return absent('no rule limits the hours')
-  if (allowed === 0) return absent('the rules leave no hour')
-  return { allowedS: allowed * 60, nightFrom: endOfLongestGap(minutes) }
+  return { allowedS: allowed * 60, nightFrom: endOfLongestGap(windows) }
 }
 
-function allows({ windows, barred = [] }: WateringRule, minute: number): boolean {
-  return (windows.length === 0 || windows.some(one => holds(one, minute))) && !barred.some(one => holds(one, minute))
-}
-
-function holds({ from, to }: Window, minute: number): boolean {
-  return to > from ? minute >= from && minute < to : minute >= from || minute < to
-}
-
-/** Twice round the clock, so that a gap across midnight is seen whole. */
-function endOfLongestGap(minutes: readonly boolean[]): number {
-  let [gap, longest, end] = [0, 0, 0]
-  for (const [index, isAllowed] of [...minutes, ...minutes].entries()) {
-    if (isAllowed && gap > longest) [longest, end] = [gap, index % DAY_MINUTES]
-    gap = isAllowed ? 0 : gap + 1
+/** Windows in order round the clock: each gap ends where a window opens. */
+function endOfLongestGap(windows: readonly Window[]): number {
+  const inOrder = [...windows].sort((a, b) => a.from - b.from)
+  let [longest, end] = [0, 0]
+  for (const [index, { from }] of inOrder.entries()) {
+    const before = inOrder.at(index - 1)
+    const gap = before ? windowLength({ from: before.to, to: from }) : 0
+    if (gap > longest) [longest, end] = [gap, from]
   }
   return end
 }

@@ -1,21 +1,27 @@
 import { isAbsent, isPresent } from '../base/absent.ts'
 import { groupBy, sum } from '../base/collections.ts'
-import { DAY_S, openingS } from '../domain/schedule/run-times.ts'
+import { hoursAllowed } from '../domain/schedule/rules.ts'
+import { DAY_S } from '../domain/schedule/run-times.ts'
+import type { DayPattern } from '../domain/schedule/year-runs.ts'
 import type { Controller, Site } from '../model/site.ts'
 import { fromEpochDay, monthOf } from '../units/date.ts'
-import { legalRunsOf } from './legal-runs.ts'
+import type { EpochDay } from '../units/date.ts'
 import type { NightPlan, SchedulePlan, WaterPlan } from './plan.ts'
+import { ruleFacts } from './rule-facts.ts'
 import { controllersOn } from './supply-peaks.ts'
 import { allowedHours } from './water-hours.ts'
-import type { AllowedHours } from './water-hours.ts'
 
 type Group = Pick<NightPlan, 'of' | 'id' | 'zonesAtOnce'> & { readonly controllers: readonly Controller[] }
 
-/** Stations, by id, that open on one night. */
+/** Stations, by id, that open on one night, and the hours that the rules leave it. */
 interface Night {
   readonly month: number
-  readonly stations: Set<string>
+  readonly allowedS: number
+  readonly stations: readonly string[]
 }
+
+/** Seconds allowed on the night that begins on a day; undefined where nothing limits it. */
+type AllowedOn = (day: EpochDay) => number | undefined
 
 /**
  * For each supply that lets only so many zones run, and for each other controller, which runs one zone at a time: the night of each month
@@ -26,12 +32,28 @@ export function planNights(
   schedules: ReadonlyMap<string, SchedulePlan>,
   water: ReadonlyMap<string, WaterPlan>
 ): NightPlan[] {
-  const hours = allowedHours(site.wateringRules)
-  if (isAbsent(hours)) return []
+  const nightFromS = nightFrom(site)
+  if (nightFromS === undefined) return []
+  const allowedOn = allowance(site)
   return groupsOf(site).flatMap(group => {
-    const nights = nightsOf(site, group.controllers, schedules, hours)
-    return [...groupBy(nights, one => one.month)].map(([month, all]) => fullest(group, month, all, water, hours))
+    const nights = nightsOf(group.controllers, schedules, nightFromS, allowedOn)
+    return [...groupBy(nights, one => one.month)].map(([month, all]) => fullest(group, month, all, water))
   })
+}
+
+/** When a night begins, by all rules as if each held all year. Undefined where none limits the hours, or they leave none. */
+function nightFrom({ wateringRules }: Site): number | undefined {
+  const always = wateringRules.map(({ windows, barred }) => ({ windows, ...(barred ? { barred } : {}) }))
+  const hours = allowedHours(hoursAllowed(always, {})(0))
+  return isAbsent(hours) ? undefined : hours.nightFrom * 60
+}
+
+function allowance(site: Site): AllowedOn {
+  const hoursOn = hoursAllowed(site.wateringRules, ruleFacts(site))
+  return day => {
+    const hours = allowedHours(hoursOn(day))
+    return isAbsent(hours) ? undefined : hours.allowedS
+  }
 }
 
 function groupsOf(site: Site): Group[] {
@@ -50,50 +72,73 @@ function groupsOf(site: Site): Group[] {
 }
 
 function nightsOf(
-  site: Site,
   controllers: readonly Controller[],
   schedules: ReadonlyMap<string, SchedulePlan>,
-  { nightFrom }: AllowedHours
+  nightFromS: number,
+  allowedOn: AllowedOn
 ): readonly Night[] {
-  const nights = new Map<number, Night>()
-  for (const controller of controllers) {
-    for (const run of legalRunsOf(site, controller, schedules.get(controller.id)?.runs ?? []).runs) {
-      const day = Math.floor((openingS(run) - nightFrom * 60) / DAY_S)
-      const night = nights.get(day) ?? { month: monthOf(fromEpochDay(day)), stations: new Set<string>() }
-      nights.set(day, night)
-      night.stations.add(`${controller.id}/${run.station}`)
+  const nights = new Map<EpochDay, string[]>()
+  for (const { id } of controllers) {
+    const known = new Map<DayPattern, ReturnType<typeof openedByNight>>()
+    for (const { day, pattern } of schedules.get(id)?.legal.days ?? []) {
+      const opened = known.get(pattern) ?? openedByNight(id, pattern, nightFromS)
+      known.set(pattern, opened)
+      for (const [offset, stations] of opened) {
+        const night = nights.get(day + offset) ?? []
+        nights.set(day + offset, night)
+        night.push(...stations)
+      }
     }
   }
-  return [...nights.entries()].sort(([a], [b]) => a - b).map(([, night]) => night)
+  return [...nights]
+    .sort(([a], [b]) => a - b)
+    .flatMap(([day, stations]) => {
+      const allowedS = allowedOn(day)
+      if (allowedS === undefined) return []
+      return [{ month: monthOf(fromEpochDay(day)), allowedS, stations: [...new Set(stations)] }]
+    })
+}
+
+/** Ids of the stations that a pattern opens, by the night in which they open: -1 is the one that began the day before. */
+function openedByNight(id: string, pattern: DayPattern, nightFromS: number): ReadonlyMap<number, readonly string[]> {
+  const opened = new Map<number, Set<string>>()
+  for (const { station, startS } of pattern) {
+    const offset = Math.floor((startS - nightFromS) / DAY_S)
+    const stations = opened.get(offset) ?? new Set<string>()
+    opened.set(offset, stations)
+    stations.add(`${id}/${station}`)
+  }
+  return new Map([...opened].map(([offset, stations]) => [offset, [...stations]]))
 }
 
 function fullest(
   { controllers, ...group }: Group,
   month: number,
   nights: readonly Night[],
-  water: ReadonlyMap<string, WaterPlan>,
-  { allowedS }: AllowedHours
+  water: ReadonlyMap<string, WaterPlan>
 ): NightPlan {
   const needOf = (id: string) => {
     const need = water.get(id)?.months[month - 1]?.needS
     return need !== undefined && isPresent(need) ? need : undefined
   }
-  const asked = nights.map(({ stations }) => {
-    const ids = [...stations]
+  const kinds = [...groupBy(nights, ({ allowedS, stations }) => `${allowedS} ${stations.join()}`).values()]
+  const asked = kinds.flatMap(([night]) => {
+    if (!night) return []
+    const { stations, allowedS } = night
     const own = controllers.map(({ id }) =>
-      sum(ids.filter(one => one.startsWith(`${id}/`)).map(one => needOf(one) ?? 0))
+      sum(stations.filter(one => one.startsWith(`${id}/`)).map(one => needOf(one) ?? 0))
     )
     // A controller runs one zone at a time, however many the supply allows.
-    return { ids, needS: Math.max(sum(own) / group.zonesAtOnce, ...own) }
+    return [{ stations, allowedS, needS: Math.max(sum(own) / group.zonesAtOnce, ...own) }]
   })
-  const most = asked.reduce((best, one) => (one.needS > best.needS ? one : best))
+  const most = asked.reduce((best, one) => (one.needS - one.allowedS > best.needS - best.allowedS ? one : best))
   return {
     ...group,
     month,
     needS: most.needS,
-    allowedS,
+    allowedS: most.allowedS,
     nights: nights.length,
-    stations: most.ids.filter(id => needOf(id) !== undefined),
-    notKnown: most.ids.filter(id => needOf(id) === undefined)
+    stations: most.stations.filter(id => needOf(id) !== undefined),
+    notKnown: most.stations.filter(id => needOf(id) === undefined)
   }
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { ScriptController } from '../../src/binder/pages.ts'
-import { expandYear } from '../../src/domain/schedule/expand-year.ts'
+import { yearRuns } from '../../src/domain/schedule/expand-year.ts'
 import { nextRuns } from '../../src/domain/schedule/next-runs.ts'
 import { DAY_S } from '../../src/domain/schedule/run-times.ts'
 import type { DayRule } from '../../src/domain/schedule/program.ts'
@@ -100,7 +100,7 @@ describe('the page and the binder', () => {
         const one = controller([program({ days, starts, stations })], { delayBetweenStationsS: 5 })
         const today = day('2028-01-01') + offset
         const planned = { programs: one.programs, delayS: 5, stepS: 60 }
-        const runs = [2027, 2028].flatMap(year => expandYear(planned, year))
+        const runs = [2027, 2028].flatMap(year => yearRuns(planned, year))
         const expected = nextRuns(runs, today, 1).map(run => run.startS + (run.day - today) * DAY_S)
         expect(openingsOn(one, today).map(({ fromS }) => fromS)).toEqual(expected.sort((a, b) => a - b))
       }),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { isAbsent } from '../../src/base/absent.ts'
 import { parseDayRule, parseRunTime } from '../../src/domain/schedule/text.ts'
+import { runsOf } from '../../src/domain/schedule/year-runs.ts'
+import type { SchedulePlan } from '../../src/plan/plan.ts'
 import type { Controller, Program, ProductSheet, Site, Station, Valve } from '../../src/model/site.ts'
 import { planSchedules, scheduledController } from '../../src/plan/schedules.ts'
 import { stationFlowM3s } from '../../src/plan/station-flow.ts'
@@ -8,6 +10,7 @@ import { date, epochDay, parseMonthDay } from '../../src/units/date.ts'
 import type { MonthDay } from '../../src/units/date.ts'
 import { quantity } from '../../src/units/quantity.ts'
 
+const runsIn = (schedule: SchedulePlan | undefined) => [...runsOf(schedule?.days ?? [])]
 const at = { file: 'sites/plain/site.md', path: [] }
 const ON = date('2026-05-01')
 const lpm = (value: number) => quantity(value, 'L/min', 'flow')
@@ -89,22 +92,23 @@ const sheet = (minutes: number): ProductSheet => ({
 describe('the schedules of a site', () => {
   const planned = planSchedules(site(), ON)
   const k1 = planned.schedules.get('K1')
+  const runs = runsIn(k1)
 
   it('are the runs of the calendar year of the day, in season', () => {
     expect(k1).toMatchObject({ controller: 'K1', year: 2026 })
-    expect(k1?.runs[0]).toMatchObject({
+    expect(runs[0]).toMatchObject({
       day: epochDay(date('2026-04-02')),
       station: 1,
       startS: 83_400,
       durationS: 1500
     })
-    expect(k1?.runs.at(-1)).toMatchObject({
+    expect(runs.at(-1)).toMatchObject({
       day: epochDay(date('2026-10-15')),
       station: 2,
       cycle: 2,
       startS: 83_400 + 1500 + 360 + 1800
     })
-    expect(k1?.runs).toHaveLength(99 * 3)
+    expect(runs).toHaveLength(99 * 3)
   })
 
   it('have a row for each station of each program, with a volume where a flow is stated', () => {
@@ -151,37 +155,37 @@ describe('the schedules of a site', () => {
   it('cross the year’s end in a southern season', () => {
     const season = { at, from: parseMonthDay('10-01') as MonthDay, to: parseMonthDay('03-31') as MonthDay }
     const daily = controller({ programs: [program('A', 'every day', [360], { 1: '10 min' })] })
-    const runs = planSchedules(site({ season, controllers: [daily] }), ON).schedules.get('K1')?.runs
+    const runs = runsIn(planSchedules(site({ season, controllers: [daily] }), ON).schedules.get('K1'))
     expect(runs).toHaveLength(90 + 92)
   })
 
   it('go all year without a season', () => {
     const daily = controller({ programs: [program('A', 'every day', [360], { 1: '10 min' })] })
     const { season: _, ...withoutSeason } = site({ controllers: [daily] })
-    expect(planSchedules(withoutSeason, date('2024-02-29')).schedules.get('K1')?.runs).toHaveLength(366)
+    expect(runsIn(planSchedules(withoutSeason, date('2024-02-29')).schedules.get('K1'))).toHaveLength(366)
   })
 })
 
 describe('out of service', () => {
-  const empty = { runs: [], months: [] }
+  const empty = { days: [], months: [] }
 
   it('a controller has a schedule without runs, and its neighbour keeps its own', () => {
     const controllers = [controller({ outOfService: 'street works' }), controller({ id: 'K2' })]
     const { schedules } = planSchedules(site({ controllers }), ON)
     expect(schedules.get('K1')).toMatchObject(empty)
-    expect(schedules.get('K2')?.runs.length).toBeGreaterThan(0)
+    expect(runsIn(schedules.get('K2')).length).toBeGreaterThan(0)
   })
 
   it('a station is left out and the ones after it move up', () => {
     const stations = [station(1, { outOfService: 'cut off' }), station(2)]
-    const runs = planSchedules(site({ stations }), ON).schedules.get('K1')?.runs
-    expect(runs?.[0]).toMatchObject({ station: 2, startS: 83_400 })
+    const runs = runsIn(planSchedules(site({ stations }), ON).schedules.get('K1'))
+    expect(runs[0]).toMatchObject({ station: 2, startS: 83_400 })
   })
 
   it('a site has no runs, and a planned one has', () => {
     expect(planSchedules(site({ status: 'removed' }), ON).schedules.get('K1')).toMatchObject(empty)
     expect(planSchedules(site({ status: 'out-of-service' }), ON).schedules.get('K1')).toMatchObject(empty)
-    expect(planSchedules(site({ status: 'planned' }), ON).schedules.get('K1')?.runs.length).toBeGreaterThan(0)
+    expect(runsIn(planSchedules(site({ status: 'planned' }), ON).schedules.get('K1')).length).toBeGreaterThan(0)
   })
 })
 

@@ -1,14 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isAbsent } from '../../src/base/absent.ts'
+import { hoursAllowed } from '../../src/domain/schedule/rules.ts'
 import { soilWater, soilWaterMost } from '../../src/domain/water/soil-lookup.ts'
 import { windowLength } from '../../src/units/clock.ts'
 import { SOIL_TEXTURES } from '../../src/reference/soil.ts'
 import type { WateringRule } from '../../src/model/site.ts'
-import { allowedHours } from '../../src/plan/water-hours.ts'
+import { allowedHours as allowedIn } from '../../src/plan/water-hours.ts'
 
 const AT = { file: 'sites/bare/site.md', path: [] }
 const rule = (facts: Partial<WateringRule>): WateringRule => ({ at: AT, windows: [], ...facts })
+const allowedHours = (rules: readonly WateringRule[]) => allowedIn(hoursAllowed(rules, {})(0))
 const window = (from: number, to: number) => ({ from: from * 60, to: to * 60 })
 
 describe('the hours allowed in a day', () => {

@@ -3,10 +3,11 @@ import { sum } from '../../src/base/collections.ts'
 import { adjustedCycleS } from '../../src/domain/schedule/adjust.ts'
 import { daysInMonthByRule } from '../../src/domain/schedule/days-in-month.ts'
 import { datesOf, runsOn } from '../../src/domain/schedule/days.ts'
-import { expandYear } from '../../src/domain/schedule/expand-year.ts'
+import { yearRuns } from '../../src/domain/schedule/expand-year.ts'
 import { sequenceEndS, sequenceProgram } from '../../src/domain/schedule/sequence.ts'
 import { parseDayRule, parseRunTime } from '../../src/domain/schedule/text.ts'
-import { outsideWindow } from '../../src/domain/schedule/windows.ts'
+import { barredBy } from '../../src/domain/schedule/rules.ts'
+import { outside } from '../../src/domain/schedule/windows.ts'
 import { parseWindow } from '../../src/units/clock.ts'
 import type { Window } from '../../src/units/clock.ts'
 import { date, daysInMonth, epochDay, weekdayOf } from '../../src/units/date.ts'
@@ -124,8 +125,9 @@ describe('overhead watering between 8 pm and 10 am: California Code of Regulatio
   const minutesOutside = (start: number, minutes: string) => {
     const stations = [{ number: 1, runTime: time(minutes) }]
     const program = { id: 'A', days: rule('Tue Fri'), starts: [start], stations }
-    const runs = expandYear({ programs: [program], delayS: 0, stepS: 60 }, 2027)
-    return outsideWindow(runs, [parseWindow('8:00 pm-10:00 am') as Window])[0]?.outsideMinutes ?? 0
+    const days = yearRuns({ programs: [program], delayS: 0, stepS: 60 }, 2027)
+    const hours = { windows: [parseWindow('8:00 pm-10:00 am') as Window] }
+    return outside(days, barredBy(hours, 'window', {}), () => true)[0]?.runs[0]?.outsideMinutes ?? 0
   }
 
   it('holds from 20:00 to 10:00 and not a minute more', () => {

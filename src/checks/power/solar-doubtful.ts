@@ -70,7 +70,7 @@ function winterOf(
   const noonSunDeg = winterNoonSunDeg(latitude)
   if (noonSunDeg >= LOW_NOON_SUN_DEG) return undefined
   const dark = darkestMonths(latitude)
-  const months = new Set((plan.schedules.get(id)?.runs ?? []).map(run => monthOf(fromEpochDay(run.day))))
+  const months = new Set((plan.schedules.get(id)?.days ?? []).map(({ day }) => monthOf(fromEpochDay(day))))
   const wet = dark.filter(month => months.has(month)).map(month => MONTHS[month - 1])
   if (wet.length === 0) return undefined
   const sun = noonSunDeg <= 0 ? 'does not rise' : `stands only ${roundedText(noonSunDeg, 0)}° high at noon`

@@ -1,14 +1,15 @@
-import { groupBy, sortedBy } from '../../base/collections.ts'
 import { runsOn } from '../../domain/schedule/days.ts'
-import type { DayRule, Run } from '../../domain/schedule/program.ts'
+import type { DayRule } from '../../domain/schedule/program.ts'
 import { DAY_S } from '../../domain/schedule/run-times.ts'
 import { writeDayRule } from '../../domain/schedule/text.ts'
-import { outsideDays } from '../../domain/schedule/windows.ts'
+import { daysOfRule } from '../../domain/schedule/rules.ts'
+import type { OutsideDay } from '../../domain/schedule/windows.ts'
 import { fromEpochDay } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 import { minutesText } from './hours.ts'
-import { legalRuns } from './legal-runs.ts'
+import { ruleFacts } from '../../plan/rule-facts.ts'
+import { brokenRules, byWhom, daysKey } from './rules-over.ts'
 
 export const crossesMidnight: SiteCheck = {
   card: {
@@ -28,24 +29,23 @@ controllers:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const controller of site.controllers) {
-      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
-      for (const rule of site.wateringRules) {
-        if (!rule.days) continue
-        for (const { program: id, day, minutesOver, firstDay } of lateStarts(runs, rule.days)) {
-          const program = controller.programs.find(one => one.id === id)
-          if (!program) continue
-          report({
-            subject: controller.id,
-            at: at(program, 'starts'),
-            message:
-              `${controller.id}, program ${id}: it runs ${minutesText(minutesOver)} past midnight of ${fromEpochDay(day)}, ` +
-              `into a date outside "${writeDayRule(rule.days)}".${note}`,
-            fix: `Start at least ${Math.ceil(minutesOver - 1e-6)}\u00a0min earlier, or shorten the runs by as much in all.`,
-            values: { minutes_over: minutesOver, first_on: fromEpochDay(firstDay) },
-            related: [{ at: at(rule, 'days'), note: 'the days allowed' }]
-          })
-        }
+    const facts = ruleFacts(site)
+    for (const { controller, rule, note, broken } of brokenRules(site, plan, 'days')) {
+      const allowed = daysOfRule(rule, facts)
+      if (!allowed) continue
+      for (const { program: id, day, minutesOver, firstDay } of lateStarts(broken, allowed)) {
+        const program = controller.programs.find(one => one.id === id)
+        if (!program) continue
+        report({
+          subject: controller.id,
+          at: at(program, 'starts'),
+          message:
+            `${controller.id}, program ${id}: it runs ${minutesText(minutesOver)} past midnight of ${fromEpochDay(day)}, ` +
+            `into a date outside "${writeDayRule(allowed)}"${byWhom(site, rule)}.${note}`,
+          fix: `Start at least ${Math.ceil(minutesOver - 1e-6)}\u00a0min earlier, or shorten the runs by as much in all.`,
+          values: { minutes_over: minutesOver, first_on: fromEpochDay(firstDay) },
+          related: [{ at: at(rule, daysKey(rule)), note: 'the days allowed' }]
+        })
       }
     }
   }
@@ -61,15 +61,16 @@ interface LateStart {
 }
 
 /** For each program the start on an allowed day that waters for longest into a day that is not, the earliest of those. */
-function lateStarts(runs: readonly Run[], days: DayRule): readonly LateStart[] {
-  const late = outsideDays(runs, days).filter(({ run }) => runsOn(days, run.day))
-  return [...groupBy(late, ({ run }) => run.program).values()].flatMap(own => {
-    const starts = own.map(({ run, toS }) => ({ program: run.program, day: run.day, minutesOver: (toS - DAY_S) / 60 }))
-    const worst = sortedBy(
-      starts,
-      one => -one.minutesOver,
-      one => one.day
-    )[0]
-    return worst ? [{ ...worst, firstDay: Math.min(...starts.map(one => one.day)) }] : []
-  })
+function lateStarts(broken: readonly OutsideDay[], allowed: DayRule): readonly LateStart[] {
+  const late = new Map<string, LateStart>()
+  for (const { day, runs } of broken) {
+    if (!runsOn(allowed, day)) continue
+    for (const { run, toS } of runs) {
+      const minutesOver = (toS - DAY_S) / 60
+      const worst = late.get(run.program)
+      if (!worst || minutesOver > worst.minutesOver)
+        late.set(run.program, { program: run.program, day, minutesOver, firstDay: worst?.firstDay ?? day })
+    }
+  }
+  return [...late.values()]
 }

@@ -1,12 +1,13 @@
-import { groupBy } from '../../base/collections.ts'
 import { runsOn } from '../../domain/schedule/days.ts'
 import type { DayRule } from '../../domain/schedule/program.ts'
 import { writeDayRule } from '../../domain/schedule/text.ts'
-import { outsideDays } from '../../domain/schedule/windows.ts'
+import { daysOfRule } from '../../domain/schedule/rules.ts'
+import type { OutsideDay } from '../../domain/schedule/windows.ts'
 import { fromEpochDay } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { legalRuns } from './legal-runs.ts'
+import { ruleFacts } from '../../plan/rule-facts.ts'
+import { brokenRules, byWhom, daysKey } from './rules-over.ts'
 
 export const dayNotAllowed: SiteCheck = {
   card: {
@@ -26,32 +27,44 @@ controllers:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const controller of site.controllers) {
-      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
-      for (const rule of site.wateringRules) {
-        if (!rule.days) continue
-        const days = rule.days
-        const wrong = outsideDays(runs, days).filter(one => !runsOn(days, one.run.day))
-        for (const [id, own] of groupBy(wrong, one => one.run.program)) {
-          const program = controller.programs.find(one => one.id === id)
-          const firstRun = runs.find(run => run.program === id)
-          if (!program || !firstRun || hasItsOwnCode(program.days, days, firstRun.day)) continue
-          const dates = [...new Set(own.map(one => one.run.day))].sort((a, b) => a - b)
-          const first = fromEpochDay(dates[0] ?? firstRun.day)
-          report({
-            subject: controller.id,
-            at: at(program, 'days'),
-            message:
-              `${controller.id}, program ${id}: "${writeDayRule(program.days)}" waters on ${dates.length} ${dates.length === 1 ? 'day' : 'days'} of the year ` +
-              `that the rule "${writeDayRule(days)}" does not allow, first on ${first}.${note}`,
-            fix: `Set it to "days: ${writeDayRule(days)}". A start after midnight counts on the new date.`,
-            values: { days: dates.length, first_on: first },
-            related: [{ at: at(rule, 'days'), note: 'the days allowed' }]
-          })
-        }
+    const facts = ruleFacts(site)
+    for (const { controller, rule, days: year, note, broken } of brokenRules(site, plan, 'days')) {
+      const allowed = daysOfRule(rule, facts)
+      if (!allowed) continue
+      for (const [id, dates] of startedOff(broken, allowed)) {
+        const program = controller.programs.find(one => one.id === id)
+        const firstDay = year.find(({ pattern }) => pattern.some(run => run.program === id))?.day
+        const [first] = dates
+        if (!program || firstDay === undefined || first === undefined) continue
+        if (hasItsOwnCode(program.days, allowed, firstDay)) continue
+        const others = site.wateringRules.filter(one => one !== rule && daysOfRule(one, facts))
+        report({
+          subject: controller.id,
+          at: at(program, 'days'),
+          message:
+            `${controller.id}, program ${id}: "${writeDayRule(program.days)}" waters on ${dates.length} ${dates.length === 1 ? 'day' : 'days'} of the year ` +
+            `that the rule "${writeDayRule(allowed)}"${byWhom(site, rule)} does not allow, first on ${fromEpochDay(first)}.${note}`,
+          fix:
+            others.length === 0
+              ? `Set it to "days: ${writeDayRule(allowed)}". A start after midnight counts on the new date.`
+              : `Keep to days that this rule and ${others.map(one => `"${writeDayRule(daysOfRule(one, facts) ?? allowed)}"`).join(' and ')} both allow.`,
+          values: { days: dates.length, first_on: fromEpochDay(first) },
+          related: [{ at: at(rule, daysKey(rule)), note: 'the days allowed' }]
+        })
       }
     }
   }
+}
+
+/** By program, the days that are not allowed on which it starts; what runs on past midnight has a code of its own. */
+function startedOff(broken: readonly OutsideDay[], allowed: DayRule): ReadonlyMap<string, readonly number[]> {
+  const dates = new Map<string, number[]>()
+  for (const { day, runs } of broken) {
+    if (runsOn(allowed, day)) continue
+    for (const program of new Set(runs.map(({ run }) => run.program)))
+      dates.set(program, [...(dates.get(program) ?? []), day])
+  }
+  return dates
 }
 
 /** Day counting that starts right under a rule of dates and drifts off, and odd dates with the 31st, are told by checks of their own. */

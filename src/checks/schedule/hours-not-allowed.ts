@@ -1,10 +1,10 @@
-import { hoursLeft } from '../../domain/schedule/windows.ts'
 import { fromEpochDay } from '../../units/date.ts'
 import { showWindow } from '../../units/clock.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { howToFit, watersWhen, worstStarts } from './hours.ts'
-import { legalRuns } from './legal-runs.ts'
+import { hourBreaches } from './hour-breaches.ts'
+import { howToFit, watersWhen } from './hours.ts'
+import { byWhom } from './rules-over.ts'
 
 export const hoursNotAllowed: SiteCheck = {
   card: {
@@ -24,25 +24,20 @@ controllers:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const controller of site.controllers) {
-      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
-      for (const rule of site.wateringRules) {
-        const barred = rule.barred ?? []
-        const left = hoursLeft(barred)
-        for (const start of worstStarts(runs, left)) {
-          const program = controller.programs.find(one => one.id === start.program)
-          if (!program) continue
-          const hours = barred.map(one => showWindow(one, site.units)).join(' and ')
-          report({
-            subject: controller.id,
-            at: at(program, 'starts'),
-            message: `${controller.id}, program ${program.id}: ${watersWhen(start, site.units)} on ${fromEpochDay(start.day)}; ${hours} is forbidden.${note}`,
-            fix: howToFit(start, left, site.units, note !== ''),
-            values: { minutes_outside: start.outsideMinutes, first_on: fromEpochDay(start.firstDay) },
-            related: [{ at: at(rule, 'not'), note: 'the hours forbidden' }]
-          })
-        }
-      }
+    for (const { controller, rule, note, start, allowed } of hourBreaches(site, plan, 'not')) {
+      const program = controller.programs.find(one => one.id === start.program)
+      if (!program) continue
+      const hours = (rule.barred ?? []).map(one => showWindow(one, site.units)).join(' and ')
+      report({
+        subject: controller.id,
+        at: at(program, 'starts'),
+        message:
+          `${controller.id}, program ${program.id}: ${watersWhen(start, site.units)} on ${fromEpochDay(start.day)}; ` +
+          `${hours} is forbidden${byWhom(site, rule)}.${note}`,
+        fix: howToFit(start, allowed, site.units, note !== ''),
+        values: { minutes_outside: start.outsideMinutes, first_on: fromEpochDay(start.firstDay) },
+        related: [{ at: at(rule, 'not'), note: 'the hours forbidden' }]
+      })
     }
   }
 }

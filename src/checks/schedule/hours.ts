@@ -1,7 +1,6 @@
 import { groupBy, sortedBy, sum } from '../../base/collections.ts'
-import { outsideWindow } from '../../domain/schedule/windows.ts'
-import type { OutsideRun } from '../../domain/schedule/windows.ts'
-import type { Run } from '../../domain/schedule/program.ts'
+import type { OutsideDay, OutsideRun } from '../../domain/schedule/windows.ts'
+import type { YearRuns } from '../../domain/schedule/year-runs.ts'
 import { DAY_MINUTES, showClock, windowLength } from '../../units/clock.ts'
 import type { Window } from '../../units/clock.ts'
 import { roundedText } from '../../units/show.ts'
@@ -22,29 +21,55 @@ export interface StartOutside {
   readonly firstDay: number
 }
 
-/** For each program the start that is outside for longest, the earliest of those. `runs` are those of one controller. */
-export function worstStarts(runs: readonly Run[], allowed: readonly Window[]): readonly StartOutside[] {
-  const byProgram = groupBy(outsideWindow(runs, allowed), one => one.run.program)
-  return [...byProgram.values()].flatMap(outside => {
-    const starts = groupBy(outside, ({ run }) => `${run.day} ${run.programStartS}`)
-    const worst = sortedBy([...starts.values()], one => -totalOf(one))[0]
-    const first = outside[0]
-    return worst && first ? [startOutside(worst, runs, Math.min(...outside.map(one => one.run.day)))] : []
+/** For each program the start that is outside for longest, the earliest of those. `days` and `broken` are those of one controller. */
+export function worstStarts(days: YearRuns, broken: readonly OutsideDay[]): readonly StartOutside[] {
+  const worst = new Map<string, Worst>()
+  const known = new Map<OutsideDay['runs'], readonly OutsideStart[]>()
+  for (const { day, runs } of broken) {
+    const starts = known.get(runs) ?? startsOutside(runs)
+    known.set(runs, starts)
+    for (const start of starts) {
+      const before = worst.get(start.program)
+      if (!before || start.minutes > before.start.minutes)
+        worst.set(start.program, { day, start, firstDay: before?.firstDay ?? day })
+    }
+  }
+  return [...worst.values()].map(one => startOutside(one, days))
+}
+
+interface Worst {
+  readonly day: number
+  readonly start: OutsideStart
+  readonly firstDay: number
+}
+
+interface OutsideStart {
+  readonly program: string
+  readonly programStartS: number
+  readonly minutes: number
+  readonly parts: readonly OutsideRun[]
+}
+
+function startsOutside(runs: readonly OutsideRun[]): OutsideStart[] {
+  return [...groupBy(runs, ({ run }) => `${run.program} ${run.programStartS}`).values()].flatMap(parts => {
+    const [first] = parts
+    if (!first) return []
+    const { program, programStartS } = first.run
+    return [{ program, programStartS, minutes: sum(parts.map(one => one.outsideMinutes)), parts }]
   })
 }
 
-const totalOf = (parts: readonly OutsideRun[]): number => sum(parts.map(one => one.outsideMinutes))
-
-function startOutside(parts: readonly OutsideRun[], runs: readonly Run[], firstDay: number): StartOutside {
-  const { day, program, programStartS } = (parts[0] as OutsideRun).run
-  const whole = runs.filter(one => one.day === day && one.program === program && one.programStartS === programStartS)
+function startOutside({ day, start, firstDay }: Worst, days: YearRuns): StartOutside {
+  const { program, programStartS, minutes, parts } = start
+  const pattern = days.find(one => one.day === day)?.pattern ?? []
+  const whole = pattern.filter(one => one.program === program && one.programStartS === programStartS)
   const endS = Math.max(...whole.map(one => one.startS + one.durationS))
   return {
     program,
     day,
     firstDay,
     stations: [...new Set(parts.map(one => one.run.station))].sort((a, b) => a - b),
-    outsideMinutes: totalOf(parts),
+    outsideMinutes: minutes,
     fromMinute: Math.min(...parts.map(one => one.fromS)) / 60,
     toMinute: Math.max(...parts.map(one => one.toS)) / 60,
     startMinute: programStartS / 60,

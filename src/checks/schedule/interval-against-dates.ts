@@ -1,9 +1,11 @@
 import { runsOn } from '../../domain/schedule/days.ts'
+import { daysOfRule } from '../../domain/schedule/rules.ts'
 import { writeDayRule } from '../../domain/schedule/text.ts'
 import { fromEpochDay } from '../../units/date.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { legalRuns } from './legal-runs.ts'
+import { ruleFacts } from '../../plan/rule-facts.ts'
+import { brokenRules, byWhom, daysKey } from './rules-over.ts'
 
 export const intervalAgainstDates: SiteCheck = {
   card: {
@@ -23,27 +25,28 @@ controllers:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const controller of site.controllers) {
-      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
-      for (const rule of site.wateringRules) {
-        const days = rule.days
-        if (days?.kind !== 'odd-dates' && days?.kind !== 'even-dates') continue
-        for (const program of controller.programs) {
-          if (program.days.kind !== 'every-n-days') continue
-          const own = runs.filter(run => run.program === program.id)
-          const [first] = own
-          const breaking = own.find(run => !runsOn(days, run.day))
-          if (!first || !breaking || breaking.day === first.day) continue
-          const on = fromEpochDay(breaking.day)
-          report({
-            subject: controller.id,
-            at: at(program, 'days'),
-            message: `${controller.id}, program ${program.id}: "${writeDayRule(program.days)}" leaves the rule "${writeDayRule(days)}" on ${on}.${note}`,
-            fix: `Set it to "days: ${writeDayRule(days)}". Where the controller can only count days, start the count anew by ${on}.`,
-            values: { first_breaking_date: on },
-            related: [{ at: at(rule, 'days'), note: 'the days allowed' }]
-          })
-        }
+    const facts = ruleFacts(site)
+    for (const { controller, rule, days: year, note, broken } of brokenRules(site, plan, 'days')) {
+      const allowed = daysOfRule(rule, facts)
+      if (allowed?.kind !== 'odd-dates' && allowed?.kind !== 'even-dates') continue
+      for (const program of controller.programs) {
+        if (program.days.kind !== 'every-n-days') continue
+        const first = year.find(({ pattern }) => pattern.some(run => run.program === program.id))
+        const breaking = broken.find(
+          ({ day, runs }) => !runsOn(allowed, day) && runs.some(({ run }) => run.program === program.id)
+        )
+        if (!first || !breaking || breaking.day === first.day) continue
+        const on = fromEpochDay(breaking.day)
+        report({
+          subject: controller.id,
+          at: at(program, 'days'),
+          message:
+            `${controller.id}, program ${program.id}: "${writeDayRule(program.days)}" leaves the rule ` +
+            `"${writeDayRule(allowed)}"${byWhom(site, rule)} on ${on}.${note}`,
+          fix: `Set it to "days: ${writeDayRule(allowed)}". Where the controller can only count days, start the count anew by ${on}.`,
+          values: { first_breaking_date: on },
+          related: [{ at: at(rule, daysKey(rule)), note: 'the days allowed' }]
+        })
       }
     }
   }

@@ -1,22 +1,21 @@
-import type { Run } from '../../domain/schedule/program.ts'
-import type { Controller, Site } from '../../model/site.ts'
-import { legalRunsOf } from '../../plan/legal-runs.ts'
+import type { YearRuns } from '../../domain/schedule/year-runs.ts'
 import type { SchedulePlan } from '../../plan/plan.ts'
 import { MONTHS } from '../../units/date.ts'
 
 /** What a rule is held against: when the water runs by the legal clock, and what to say where the controller's clock is another. */
-export interface ToldRuns {
-  readonly runs: readonly Run[]
+export interface ToldDays {
+  readonly days: YearRuns
   /** A sentence with a space before it; empty where the clock is right. */
   readonly note: string
 }
 
-export function legalRuns(site: Site, controller: Controller, schedule: SchedulePlan | undefined): ToldRuns {
-  const { runs, behind } = legalRunsOf(site, controller, schedule?.runs ?? [])
-  if (!behind) return { runs, note: '' }
+export function legalDays(schedule: SchedulePlan | undefined): ToldDays {
+  if (!schedule) return { days: [], note: '' }
+  const { days, behind } = schedule.legal
+  if (!behind) return { days, note: '' }
   const { minutes, months } = behind
   return {
-    runs,
+    days,
     note: ` Its clock does not follow daylight saving and is ${minutes}\u00a0min behind in ${spanOf(months)}.`
   }
 }

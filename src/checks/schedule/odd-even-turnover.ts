@@ -1,6 +1,9 @@
+import { daysOfRule } from '../../domain/schedule/rules.ts'
+import { ruleFacts } from '../../plan/rule-facts.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 import { controllersInService } from '../wire/subject.ts'
+import { daysKey } from './rules-over.ts'
 
 export const oddEvenTurnover: SiteCheck = {
   card: {
@@ -21,7 +24,11 @@ controllers:
     }
   },
   run: ({ site }, report) => {
-    const strict = site.wateringRules.find(rule => rule.days?.kind === 'odd-dates' && !rule.days.withTurnover)
+    const facts = ruleFacts(site)
+    const strict = site.wateringRules.find(rule => {
+      const days = daysOfRule(rule, facts)
+      return days?.kind === 'odd-dates' && !days.withTurnover
+    })
     if (!strict) return
     for (const controller of controllersInService(site)) {
       for (const program of controller.programs) {
@@ -31,7 +38,7 @@ controllers:
           at: at(program, 'days'),
           message: `${controller.id}, program ${program.id} waters on the 31st; the rule leaves out the 31st and 29 February.`,
           fix: 'Set it to "days: odd dates". If the rule allows the 31st, write "odd dates with the 31st" in the rule.',
-          related: [{ at: at(strict, 'days'), note: 'the days allowed' }]
+          related: [{ at: at(strict, daysKey(strict)), note: 'the days allowed' }]
         })
       }
     }

@@ -2,8 +2,9 @@ import { fromEpochDay } from '../../units/date.ts'
 import { showWindow } from '../../units/clock.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { howToFit, watersWhen, worstStarts } from './hours.ts'
-import { legalRuns } from './legal-runs.ts'
+import { hourBreaches } from './hour-breaches.ts'
+import { howToFit, watersWhen } from './hours.ts'
+import { byWhom } from './rules-over.ts'
 
 export const outsideTheWindow: SiteCheck = {
   card: {
@@ -23,23 +24,20 @@ controllers:
     }
   },
   run: ({ site, plan }, report) => {
-    for (const controller of site.controllers) {
-      const { runs, note } = legalRuns(site, controller, plan.schedules.get(controller.id))
-      for (const rule of site.wateringRules) {
-        for (const start of worstStarts(runs, rule.windows)) {
-          const program = controller.programs.find(one => one.id === start.program)
-          if (!program) continue
-          const hours = rule.windows.map(one => showWindow(one, site.units)).join(' and ')
-          report({
-            subject: controller.id,
-            at: at(program, 'starts'),
-            message: `${controller.id}, program ${program.id}: ${watersWhen(start, site.units)} on ${fromEpochDay(start.day)}, outside ${hours}.${note}`,
-            fix: howToFit(start, rule.windows, site.units, note !== ''),
-            values: { minutes_outside: start.outsideMinutes, first_on: fromEpochDay(start.firstDay) },
-            related: [{ at: at(rule, 'window'), note: 'the hours allowed' }]
-          })
-        }
-      }
+    for (const { controller, rule, note, start, allowed } of hourBreaches(site, plan, 'window')) {
+      const program = controller.programs.find(one => one.id === start.program)
+      if (!program) continue
+      const hours = rule.windows.map(one => showWindow(one, site.units)).join(' and ')
+      report({
+        subject: controller.id,
+        at: at(program, 'starts'),
+        message:
+          `${controller.id}, program ${program.id}: ${watersWhen(start, site.units)} on ${fromEpochDay(start.day)}, ` +
+          `outside ${hours}${byWhom(site, rule)}.${note}`,
+        fix: howToFit(start, allowed, site.units, note !== ''),
+        values: { minutes_outside: start.outsideMinutes, first_on: fromEpochDay(start.firstDay) },
+        related: [{ at: at(rule, 'window'), note: 'the hours allowed' }]
+      })
     }
   }
 }

@@ -23,7 +23,7 @@ export const startsOverlap: SiteCheck = {
   },
   run: ({ site, plan }, report) => {
     for (const controller of site.controllers) {
-      const met = overlaps(plan.schedules.get(controller.id)?.runs ?? [])
+      const met = overlaps(plan.schedules.get(controller.id)?.days ?? [])
       const [worst, ...others] = sortedBy(met, one => -one.minutesOver)
       if (!worst) continue
       const clock = (seconds: number) => showClock(seconds / 60, site.units)

@@ -1,6 +1,7 @@
 import type { ClockMinutes } from '../../units/clock.ts'
 import type { IsoDate, MonthDay } from '../../units/date.ts'
 import type { DayRule, RunTime } from './program.ts'
+import type { SuspendedDays } from './suspended.ts'
 
 /** One line of a program: a station and how long it is open. */
 export interface StationEntry {
@@ -20,6 +21,8 @@ export interface ScheduledProgram {
   /** First and last day, both inclusive. */
   readonly from?: IsoDate
   readonly to?: IsoDate
+  /** Days within them on which it is held back. */
+  readonly suspensions?: readonly SuspendedDays[]
 }
 
 export interface ScheduledController {

@@ -2,6 +2,7 @@ import { isInDates, isInSeason } from './active.ts'
 import { percentIn } from './controller.ts'
 import { daysInMonthByRule } from './days-in-month.ts'
 import { monthlyMinutes } from './monthly-minutes.ts'
+import { isSuspended } from './suspended.ts'
 import type { CalendarDay } from './calendar-days.ts'
 import type { ScheduledController, ScheduledProgram, StationEntry, WateringSeason } from './controller.ts'
 
@@ -33,7 +34,8 @@ export function stationMonths(
   { season, flowM3s }: StationYearSettings
 ): StationYear[] {
   return controller.programs.flatMap(program => {
-    const isActive = (day: CalendarDay) => isInSeason(day, season) && isInDates(day, program)
+    const isActive = (day: CalendarDay) =>
+      isInSeason(day, season) && isInDates(day, program) && !isSuspended(day, program.suspensions)
     const days = MONTH_NUMBERS.map(month => daysInMonthByRule(program.days, year, month, isActive))
     return program.stations.map(entry => stationYear(controller, program, entry, days, flowM3s?.(entry.number)))
   })

@@ -1,23 +1,18 @@
-import { DAY_S, openingS } from './run-times.ts'
 import type { EpochDay } from '../../units/date.ts'
 import type { Run } from './program.ts'
+import { DAY_S, openingS } from './run-times.ts'
+import { runsOf } from './year-runs.ts'
+import type { YearRuns } from './year-runs.ts'
 
 /**
  * The runs that open on a day or on the days after it, so many days in all, by the calendar day of the opening: a run of 1 May that opens
- * at 00:10 on 2 May is one of 2 May. `runs` are in order of opening, as `expandYear` gives them.
+ * at 00:10 on 2 May is one of 2 May.
  */
-export function nextRuns(runs: readonly Run[], onDay: EpochDay, days: number): Run[] {
-  return runs.slice(firstFrom(runs, onDay * DAY_S), firstFrom(runs, (onDay + days) * DAY_S))
+export function nextRuns(calendar: YearRuns, onDay: EpochDay, days: number): Run[] {
+  const near = calendar.filter(
+    ({ day, pattern }) => day < onDay + days && lastOpeningS(pattern) >= (onDay - day) * DAY_S
+  )
+  return [...runsOf(near)].filter(run => openingS(run) >= onDay * DAY_S && openingS(run) < (onDay + days) * DAY_S)
 }
 
-/** Index of the first run that opens at a time or after it. */
-function firstFrom(runs: readonly Run[], timeS: number): number {
-  let [low, high] = [0, runs.length]
-  while (low < high) {
-    const middle = (low + high) >>> 1
-    const run = runs[middle]
-    if (run && openingS(run) < timeS) low = middle + 1
-    else high = middle
-  }
-  return low
-}
+const lastOpeningS = (pattern: YearRuns[number]['pattern']): number => pattern.at(-1)?.startS ?? 0

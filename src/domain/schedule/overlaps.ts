@@ -1,6 +1,10 @@
 import { closingS, DAY_S } from './run-times.ts'
 import type { EpochDay } from '../../units/date.ts'
+import { dayGroups } from './day-groups.ts'
+import type { DayGroup } from './day-groups.ts'
 import type { Run } from './program.ts'
+import { runsOf } from './year-runs.ts'
+import type { YearRuns } from './year-runs.ts'
 
 /** Two start times of one controller, the second while the first still runs. Seconds count from midnight of `day`. */
 export interface Overlap {
@@ -31,11 +35,38 @@ interface Start {
 }
 
 /**
- * Start times that meet a run still going, each pair once, in the order they first meet. `runs` are those of one controller in
- * order of opening. A start at the very second the last valve shuts is no overlap. Starts 06:00 and 07:00 of six stations at
- * 12 min each: 12 minutes over.
+ * Start times that meet a run still going, each pair once, in the order they first meet. `days` are those of one controller. A start at
+ * the very second the last valve shuts is no overlap. Starts 06:00 and 07:00 of six stations at 12 min each: 12 minutes over.
  */
-export function overlaps(runs: readonly Run[]): Overlap[] {
+export function overlaps(days: YearRuns): Overlap[] {
+  const pairs = new Map<string, Overlap>()
+  const known = new Map<string, readonly Overlap[]>()
+  for (const group of dayGroups([days])) {
+    const met = known.get(group.key) ?? overlapsWithin(runsWithin(group))
+    known.set(group.key, met)
+    for (const one of met) count(pairs, one, group.firstDay)
+  }
+  return [...pairs.values()]
+}
+
+/** Days of a group count from its first. */
+function runsWithin({ patterns }: DayGroup): readonly Run[] {
+  return [...runsOf(patterns.flatMap(([pattern], day) => (pattern ? [{ day, pattern }] : [])))]
+}
+
+function count(pairs: Map<string, Overlap>, within: Overlap, firstDay: EpochDay): void {
+  const key = JSON.stringify([within.program, within.startS, within.nextProgram, within.nextStartS])
+  const known = pairs.get(key)
+  const times = (known?.times ?? 0) + within.times
+  if (known && known.minutesOver >= within.minutesOver) pairs.set(key, { ...known, times })
+  else {
+    const day = firstDay + within.day
+    pairs.set(key, { ...within, day, times, firstDay: known?.firstDay ?? firstDay + within.firstDay })
+  }
+}
+
+/** Of one group. */
+function overlapsWithin(runs: readonly Run[]): Overlap[] {
   const pairs = new Map<string, Overlap>()
   let going: Start[] = []
   for (const start of startsOf(runs)) {

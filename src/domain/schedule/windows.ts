@@ -1,95 +1,65 @@
-import { DAY_MINUTES } from '../../units/clock.ts'
-import type { Window } from '../../units/clock.ts'
 import type { EpochDay } from '../../units/date.ts'
-import { runsOn } from './days.ts'
-import type { DayRule, Run } from './program.ts'
-import { closingS, DAY_S, openingS } from './run-times.ts'
+import { numberer } from './numberer.ts'
+import { DAY_S } from './run-times.ts'
+import type { Stretch, Stretches } from './stretches.ts'
+import { patternEndS } from './year-runs.ts'
+import type { DayPattern, PatternRun, YearRuns } from './year-runs.ts'
 
 /** A run with the part of it that a rule does not allow. Seconds count from midnight of the run's own day. */
 export interface OutsideRun {
-  readonly run: Run
+  readonly run: PatternRun
   readonly outsideMinutes: number
   /** Start of the first stretch that is not allowed, and end of the last one. */
   readonly fromS: number
   readonly toS: number
 }
 
-/**
- * Runs that water outside the allowed windows of the clock, in the order given. Windows may cross midnight, meet and overlap;
- * closing at the very end of a window is inside it. Without any window every hour is allowed.
- */
-export function outsideWindow(runs: readonly Run[], windows: readonly Window[]): OutsideRun[] {
-  if (windows.length === 0) return []
-  const barred = barredStretches(windows)
-  if (barred.length === 0) return []
-  return outside(runs, day => barred.map(([fromS, toS]) => [day * DAY_S + fromS, day * DAY_S + toS]))
+/** One list serves every day on which the same is outside. */
+export interface OutsideDay {
+  readonly day: EpochDay
+  readonly runs: readonly OutsideRun[]
 }
 
-/**
- * Runs that water on a day the rule does not name, by the calendar day on which the water flows: a run that opens at 23:30 on an
- * even date and closes at 00:05 is 5 minutes outside even dates.
- */
-export function outsideDays(runs: readonly Run[], rule: DayRule): OutsideRun[] {
-  return outside(runs, day => (runsOn(rule, day) ? [] : [[day * DAY_S, (day + 1) * DAY_S]]))
-}
+/** What of each calendar day a rule bars. Days that are barred alike should share one list: what is shared is worked out once. */
+export type BarredOn = (day: EpochDay) => Stretches
 
 /**
- * What forbidden hours leave of the day, as windows in which watering is allowed: 10:00-16:00 leaves 16:00-10:00. None where they
- * forbid the whole day.
+ * Runs that water when a rule bars it, by the calendar day on which the water flows: a run that opens at 23:30 on an even date and closes
+ * at 00:05 is 5 minutes outside even dates. Closing at the very second a barred stretch begins is inside the rule. `binds` leaves out the
+ * stations that the rule does not concern.
  */
-export function hoursLeft(barred: readonly Window[]): Window[] {
-  const left = barredStretches(barred).map(([fromS, toS]) => ({ from: fromS / 60, to: (toS / 60) % DAY_MINUTES }))
-  const [first, last] = [left[0], left.at(-1)]
-  if (!first || !last || first === last || first.from !== 0 || last.to !== 0) return left
-  return [...left.slice(1, -1), { from: last.from, to: first.to }]
-}
-
-type Stretch = readonly [fromS: number, toS: number]
-
-/** `barredOn` gives the stretches of one calendar day that are not allowed, in order, in seconds since 1970-01-01. */
-function outside(runs: readonly Run[], barredOn: (day: EpochDay) => readonly Stretch[]): OutsideRun[] {
-  const known = new Map<EpochDay, readonly Stretch[]>()
-  const barred = (day: EpochDay) => {
-    const stretches = known.get(day) ?? barredOn(day)
-    known.set(day, stretches)
-    return stretches
-  }
-  const found: OutsideRun[] = []
-  for (const run of runs) {
-    const [opensS, closesS] = [openingS(run), closingS(run)]
-    const parts: Stretch[] = []
-    for (let day = Math.floor(opensS / DAY_S); day * DAY_S < closesS; day += 1)
-      for (const [fromS, toS] of barred(day))
-        if (fromS < closesS && toS > opensS) parts.push([Math.max(fromS, opensS), Math.min(toS, closesS)])
-    if (parts.length > 0) found.push(outsideRun(run, parts))
+export function outside(days: YearRuns, barredOn: BarredOn, binds: (station: number) => boolean): OutsideDay[] {
+  const idOf = numberer<Stretches>()
+  const known = new Map<DayPattern, Map<string, readonly OutsideRun[]>>()
+  const found: OutsideDay[] = []
+  for (const { day, pattern } of days) {
+    const barred = spanOf(pattern).map(offset => barredOn(day + offset))
+    if (barred.every(one => one.length === 0)) continue
+    const key = barred.map(idOf).join()
+    const own = known.get(pattern) ?? new Map<string, readonly OutsideRun[]>()
+    known.set(pattern, own)
+    const runs = own.get(key) ?? pattern.flatMap(run => (binds(run.station) ? outsideRun(run, barred) : []))
+    own.set(key, runs)
+    if (runs.length > 0) found.push({ day, runs })
   }
   return found
 }
 
-function outsideRun(run: Run, parts: readonly Stretch[]): OutsideRun {
-  const midnightS = run.day * DAY_S
+/** Days that the water of a pattern reaches: 0, and 1 where it flows past midnight. */
+function spanOf(pattern: DayPattern): readonly number[] {
+  return Array.from({ length: Math.max(1, Math.ceil(patternEndS(pattern) / DAY_S)) }, (_, offset) => offset)
+}
+
+function outsideRun(run: PatternRun, barred: readonly Stretches[]): OutsideRun[] {
+  const [opensS, closesS] = [run.startS, run.startS + run.durationS]
+  const parts: Stretch[] = []
+  for (const [offset, stretches] of barred.entries())
+    for (const stretch of stretches) {
+      const [fromS, toS] = [stretch[0] + offset * DAY_S, stretch[1] + offset * DAY_S]
+      if (fromS < closesS && toS > opensS) parts.push([Math.max(fromS, opensS), Math.min(toS, closesS)])
+    }
+  const [first, last] = [parts[0], parts.at(-1)]
+  if (!first || !last) return []
   const seconds = parts.reduce((total, [fromS, toS]) => total + toS - fromS, 0)
-  const [fromS, toS] = [(parts[0]?.[0] ?? 0) - midnightS, (parts.at(-1)?.[1] ?? 0) - midnightS]
-  return { run, outsideMinutes: seconds / 60, fromS, toS }
-}
-
-/** What the windows leave of a day, in seconds after midnight, in order. */
-function barredStretches(windows: readonly Window[]): Stretch[] {
-  const allowed = windows.flatMap(withinDay).sort((a, b) => a.from - b.from)
-  const barred: Stretch[] = []
-  let reached = 0
-  for (const { from, to } of [...allowed, { from: DAY_MINUTES, to: DAY_MINUTES }]) {
-    if (from > reached) barred.push([reached * 60, from * 60])
-    reached = Math.max(reached, to)
-  }
-  return barred
-}
-
-/** A window as one or two stretches of one day. */
-function withinDay({ from, to }: Window): Window[] {
-  if (to > from) return [{ from, to }]
-  return [
-    { from, to: DAY_MINUTES },
-    { from: 0, to }
-  ]
+  return [{ run, outsideMinutes: seconds / 60, fromS: first[0], toS: last[1] }]
 }

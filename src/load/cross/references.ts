@@ -59,7 +59,8 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
     ...recordsOf(front.data, 'maintenance').flatMap(({ raw, path }) => named(raw, path, ['box'], 'box')),
     ...recordsOf(front.data, 'sensors').flatMap(({ raw, path }) => [
       ...named(raw, path, ['box'], 'box'),
-      ...named(raw, path, ['controller'], 'controller')
+      ...named(raw, path, ['controller'], 'controller'),
+      ...stationList(raw, path)
     ])
   ])
 }
@@ -99,6 +100,17 @@ function specialStations(front: FrontMatter): Reference[] {
   if (!Array.isArray(list)) return []
   return list.flatMap((name, index) =>
     typeof name === 'string' ? [{ path: [...path, index], name, kind: 'station' as const }] : []
+  )
+}
+
+/** Stations that a sensor acts on. */
+function stationList(raw: unknown, path: Path): Reference[] {
+  const list = valueAt(raw, ['stations'])
+  if (!Array.isArray(list)) return []
+  return list.flatMap((name, index) =>
+    typeof name === 'string'
+      ? [{ path: [...path, 'stations', index], name: stationName(name), kind: 'station' as const }]
+      : []
   )
 }
 

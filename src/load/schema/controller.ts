@@ -9,6 +9,7 @@ import { makePanel, panel } from './panel.ts'
 import { makeProgram, program } from './program.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
+import { makeSuspension, suspensions } from './suspension.ts'
 import { choice, id, sharedFile, text, yesNo } from './texts.ts'
 import { makeMasterValve, masterValve } from './valve.ts'
 
@@ -43,7 +44,8 @@ export const controller = record(
     ),
     lock: optional(text('What locks its cabinet; the key stands under `keys:`.', 'cam lock')),
     supply: optional(id('The supply it draws from; the only one where there is one.', 'S1')),
-    'out-of-service': optional(text('Why it is not running.', 'taken away for street works until September'))
+    'out-of-service': optional(text('Why it is not running.', 'taken away for street works until September')),
+    suspensions: optional(suspensions)
   }
 )
 
@@ -70,6 +72,7 @@ export function makeController(raw: z.output<typeof controller>, at: At, sheet?:
     stand: given(raw.stand),
     lock: given(raw.lock),
     supply: given(raw.supply),
-    outOfService: given(raw['out-of-service'])
+    outOfService: given(raw['out-of-service']),
+    suspensions: raw.suspensions ? each(raw.suspensions, at, 'suspensions', makeSuspension) : undefined
   })
 }

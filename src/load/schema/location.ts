@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
 import type { SiteLocation } from '../../model/site.ts'
+import { houseNumber } from './address.ts'
 import { optional } from './field.ts'
 import { given, made } from './made.ts'
 import { number } from './numbers.ts'
@@ -22,6 +23,9 @@ export const location = record(
     elevation: optional(quantity('Height above the sea.', 'length', '60 m', 'any')),
     'time-zone': optional(timeZone('Name of the time zone, by continent and city.', 'Europe/London')),
     address: optional(text('Street address, as a visitor needs it.', '"Kestrel Cross, Harrow Mere"')),
+    'house-number': optional(
+      houseNumber('House number, by which some rules tell the days; none where there is no street address.', '1204')
+    ),
     country: optional(
       pattern(
         'Two-letter code of the country; safety cautions name its codes.',
@@ -41,6 +45,7 @@ export function makeLocation(raw: z.output<typeof location>, at: At): SiteLocati
     elevation: given(raw.elevation),
     timeZone: given(raw['time-zone']),
     address: given(raw.address),
+    houseNumber: given(raw['house-number']),
     country: given(raw.country?.toUpperCase())
   })
 }

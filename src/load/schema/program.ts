@@ -4,9 +4,10 @@ import type { Program, ProgramStation } from '../../model/site.ts'
 import { MONTHS } from '../../units/date.ts'
 import { sortedBy } from '../../base/collections.ts'
 import { optional } from './field.ts'
-import { below, given, made } from './made.ts'
+import { below, each, given, made } from './made.ts'
 import { list, record, table } from './record.ts'
 import { monthlyPercent } from './monthly-percent.ts'
+import { makeSuspension, suspensions } from './suspension.ts'
 import { id, text } from './texts.ts'
 import { clock, date, dayRule, runTime } from './times.ts'
 
@@ -30,7 +31,8 @@ export const program = record(
     }),
     'monthly-percent': optional(monthlyPercent),
     from: optional(date('First day on which it is set.', '2026-04-01')),
-    to: optional(date('Last day on which it is set.', '2026-10-15'))
+    to: optional(date('Last day on which it is set.', '2026-10-15')),
+    suspensions: optional(suspensions)
   }
 )
 
@@ -44,7 +46,8 @@ export function makeProgram(raw: z.output<typeof program>, at: At): Program {
     stations: makeStations(raw.stations, at),
     monthlyPercent: raw['monthly-percent'] ? MONTHS.map(month => raw['monthly-percent']?.[month].si ?? 1) : undefined,
     from: given(raw.from),
-    to: given(raw.to)
+    to: given(raw.to),
+    suspensions: raw.suspensions ? each(raw.suspensions, at, 'suspensions', makeSuspension) : undefined
   })
 }
 

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest'
-import { expandYear } from '../../../src/domain/schedule/expand-year.ts'
+import { yearRuns } from '../../../src/domain/schedule/expand-year.ts'
 import { nextRuns } from '../../../src/domain/schedule/next-runs.ts'
+import { runsOf } from '../../../src/domain/schedule/year-runs.ts'
 import { date, epochDay, fromEpochDay } from '../../../src/units/date.ts'
 
 const controller = {
@@ -15,9 +16,9 @@ const controller = {
   delayS: 0,
   stepS: 60
 }
-const runs = expandYear(controller, 2026)
+const year = yearRuns(controller, 2026)
 const next = (text: string, days: number) =>
-  nextRuns(runs, epochDay(date(text)), days).map(({ day, station }) => `${fromEpochDay(day)}/${station}`)
+  nextRuns(year, epochDay(date(text)), days).map(({ day, station }) => `${fromEpochDay(day)}/${station}`)
 
 it('a day’s runs are those that open on it, the evening before among them', () => {
   expect(next('2026-01-02', 1)).toEqual(['2026-01-02/1'])
@@ -36,6 +37,6 @@ it('there is nothing before the first, after the last and in no days', () => {
 })
 
 it('the last night of the year runs on into the next', () => {
-  const last = runs.at(-1)
-  expect(nextRuns(runs, epochDay(date('2026-12-31')), 2).at(-1)).toBe(last)
+  const last = [...runsOf(year)].at(-1)
+  expect(nextRuns(year, epochDay(date('2026-12-31')), 2).at(-1)).toEqual(last)
 })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { ScheduledProgram } from '../../../src/domain/schedule/controller.ts'
-import { expandYear } from '../../../src/domain/schedule/expand-year.ts'
+import { yearRuns } from '../../../src/domain/schedule/expand-year.ts'
 import { overlaps } from '../../../src/domain/schedule/overlaps.ts'
 import { parseClock } from '../../../src/units/clock.ts'
 import { date, fromEpochDay } from '../../../src/units/date.ts'
@@ -18,7 +18,7 @@ const program = (id: string, starts: string[], more: Partial<ScheduledProgram> =
   stations: minutes(6, 12),
   ...more
 })
-const meeting = (...programs: ScheduledProgram[]) => overlaps(expandYear({ programs, delayS: 0, stepS: 60 }, 2026))
+const meeting = (...programs: ScheduledProgram[]) => overlaps(yearRuns({ programs, delayS: 0, stepS: 60 }, 2026))
 
 describe('start times of one controller', () => {
   it('meet where six bays of 12 min start at 06:00 and at 07:00: 12 minutes over, once a day', () => {
@@ -42,7 +42,7 @@ describe('start times of one controller', () => {
 
   it('meet because of a delay between stations alone', () => {
     const programs = [program('A', ['06:00', '07:12'])]
-    expect(overlaps(expandYear({ programs, delayS: 30, stepS: 60 }, 2026))[0]?.minutesOver).toBe(2.5)
+    expect(overlaps(yearRuns({ programs, delayS: 30, stepS: 60 }, 2026))[0]?.minutesOver).toBe(2.5)
   })
 
   it('are found whatever order they are written in', () => {

@@ -1,24 +1,27 @@
 import { describe, expect, it } from 'vitest'
-import type { Run } from '../../../src/domain/schedule/program.ts'
-import { hoursLeft, outsideDays, outsideWindow } from '../../../src/domain/schedule/windows.ts'
+import type { DayRule } from '../../../src/domain/schedule/program.ts'
+import { barredBy, hoursAllowed } from '../../../src/domain/schedule/rules.ts'
+import { outside as outsideBy } from '../../../src/domain/schedule/windows.ts'
+import type { OutsideRun } from '../../../src/domain/schedule/windows.ts'
+import type { PatternDay } from '../../../src/domain/schedule/year-runs.ts'
 import { parseClock, parseWindow } from '../../../src/units/clock.ts'
 import type { Window } from '../../../src/units/clock.ts'
 import { date, epochDay } from '../../../src/units/date.ts'
 
 const windows = (...texts: string[]) => texts.map(text => parseWindow(text) as Window)
-function run(clock: string, minutes: number, day = '2026-07-02', laterDays = 0): Run {
+function run(clock: string, minutes: number, day = '2026-07-02', laterDays = 0): PatternDay {
   const startS = (parseClock(clock) ?? 0) * 60 + laterDays * 86_400
-  return {
-    day: epochDay(date(day)),
-    program: 'A',
-    programStartS: startS,
-    station: 1,
-    cycle: 1,
-    startS,
-    durationS: minutes * 60
-  }
+  const each = { program: 'A', programStartS: startS, station: 1, cycle: 1, startS, durationS: minutes * 60 }
+  return { day: epochDay(date(day)), pattern: [each] }
 }
-const outside = (each: Run, ...texts: string[]) => outsideWindow([each], windows(...texts))[0]?.outsideMinutes ?? 0
+const everyStation = () => true
+const outsideWindow = (days: readonly PatternDay[], allowed: readonly Window[]): OutsideRun[] =>
+  outsideBy(days, barredBy({ windows: allowed }, 'window', {}), everyStation).flatMap(({ runs }) => runs)
+const outsideDays = (days: readonly PatternDay[], rule: DayRule): OutsideRun[] =>
+  outsideBy(days, barredBy({ windows: [], days: rule }, 'days', {}), everyStation).flatMap(({ runs }) => runs)
+const hoursLeft = (barred: readonly Window[]) => hoursAllowed([{ windows: [], barred }], {})(0)
+const outside = (each: PatternDay, ...texts: string[]) =>
+  outsideWindow([each], windows(...texts))[0]?.outsideMinutes ?? 0
 
 describe('a window of the clock', () => {
   it('holds a run from its first minute to its last', () => {
@@ -57,7 +60,7 @@ describe('a window of the clock', () => {
   it('says where the part outside begins and ends, from midnight of the run’s day', () => {
     const each = run('05:30', 45)
     expect(outsideWindow([each], windows('22:00-06:00'))).toEqual([
-      { run: each, outsideMinutes: 15, fromS: 6 * 3600, toS: 6 * 3600 + 900 }
+      { run: each.pattern[0], outsideMinutes: 15, fromS: 6 * 3600, toS: 6 * 3600 + 900 }
     ])
   })
 
