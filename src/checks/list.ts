@@ -38,6 +38,10 @@ import { batteryDueSoon } from './power/battery-due-soon.ts'
 import { batteryNoDate } from './power/battery-no-date.ts'
 import { batteryOverdue } from './power/battery-overdue.ts'
 import { cellMismatch } from './power/cell-mismatch.ts'
+import { chargeShortensLife } from './power/charge-shortens-life.ts'
+import { closesNotWhenEmpty } from './power/closes-not-when-empty.ts'
+import { coldShortensLife } from './power/cold-shortens-life.ts'
+import { lowUnderLoad } from './power/low-under-load.ts'
 import { pulsesShortenLife } from './power/pulses-shorten-life.ts'
 import { seasonNotCovered } from './power/season-not-covered.ts'
 import { solarDoubtful } from './power/solar-doubtful.ts'
@@ -77,8 +81,11 @@ import { coilKindUnknown } from './valve/coil-kind-unknown.ts'
 import { coilResistanceOff } from './valve/coil-resistance-off.ts'
 import { flowBelowMinimum } from './valve/flow-below-minimum.ts'
 import { retrofitNotChecked } from './valve/retrofit-not-checked.ts'
+import { climateTwice } from './water/climate-twice.ts'
 import { cycleOverIntake } from './water/cycle-over-intake.ts'
+import { efficiencyAndUniformity } from './water/efficiency-and-uniformity.ts'
 import { needExceedsWindow } from './water/need-exceeds-window.ts'
+import { needNotComputed } from './water/need-not-computed.ts'
 import { waterOverCapacity } from './water/over-capacity.ts'
 import { overNeed } from './water/over-need.ts'
 import { rainIndoors } from './water/rain-indoors.ts'
@@ -134,6 +141,10 @@ export const CHECKS: readonly Check[] = [
   batteryNoDate,
   batteryOverdue,
   cellMismatch,
+  chargeShortensLife,
+  closesNotWhenEmpty,
+  coldShortensLife,
+  lowUnderLoad,
   pulsesShortenLife,
   seasonNotCovered,
   solarDoubtful,
@@ -173,8 +184,11 @@ export const CHECKS: readonly Check[] = [
   coilResistanceOff,
   flowBelowMinimum,
   retrofitNotChecked,
+  climateTwice,
   cycleOverIntake,
+  efficiencyAndUniformity,
   needExceedsWindow,
+  needNotComputed,
   waterOverCapacity,
   overNeed,
   rainIndoors,

@@ -17,11 +17,21 @@ export function planBackflows(site: Site, on: IsoDate): BackflowsPlanned {
   const workings: Working[] = []
   for (const supply of site.supplies) {
     if (!supply.backflow) continue
-    const { plan, steps } = planBackflow(supply.backflow, on)
+    const { plan, steps } = planBackflow({ ...supply.backflow, ...lastTest(site, supply, on) }, on)
     backflows.set(supply.id, plan)
     if (steps.length > 0) workings.push({ calculation: 'due-date', subject: backflowSubject(supply), steps })
   }
   return { backflows, workings }
+}
+
+/** The latest test that was passed: the site file's, or one that a visit up to `on` records. */
+function lastTest(site: Site, { id, backflow }: Supply, on: IsoDate): Pick<Backflow, 'tested'> {
+  const passed = site.visits
+    .filter(visit => visit.on <= on && visit.tests?.some(test => test.supply === id && test.passed))
+    .map(visit => visit.on)
+  const days = [...passed, ...(backflow?.tested ? [backflow.tested] : [])].sort()
+  const last = days.at(-1)
+  return last === undefined ? {} : { tested: last }
 }
 
 export const isNotFitted = (backflow: Backflow): boolean => /^(not fitted|none)\b/iu.test(backflow.kind.trim())

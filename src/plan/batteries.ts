@@ -7,6 +7,7 @@ import { addInterval } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 import { batteryVisit } from './battery-visit.ts'
 import { chargeLife } from './charge-life.ts'
+import { coldestMonth } from './coldest-month.ts'
 import { fittedSet, idleReason } from './fitted-set.ts'
 import type { FittedSet } from './fitted-set.ts'
 import type { BatteryPlan, SchedulePlan, Working } from './plan.ts'
@@ -76,6 +77,7 @@ function dated(site: Site, facts: SetFacts<DatedSet>, on: IsoDate): BatteryPlann
   const interval = controller.battery?.interval ?? controller.sheet?.battery?.interval
   const life = pulseLife(site, controller, fitted)
   const charge = chargeLife(site, controller, set, pulses)
+  const coldest = coldestMonth(site, controller, set.kind, pulses)
   const lives = [life?.value.lifeDays, charge?.value.beyond ? undefined : charge?.value.days]
   const known = lives.filter(days => days !== undefined)
   const due = dueDate({
@@ -96,6 +98,7 @@ function dated(site: Site, facts: SetFacts<DatedSet>, on: IsoDate): BatteryPlann
     intervalDueOn: addInterval(fitted, interval ?? DEFAULT_INTERVAL),
     ...(life ? { pulses: life.value } : {}),
     ...(charge ? { charge: charge.value } : {}),
+    ...(coldest ? { coldest } : {}),
     ...(dateCode ? { dateCode } : {}),
     pulsesByMonth: pulses
   }

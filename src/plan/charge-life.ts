@@ -4,7 +4,7 @@ import { sum } from '../base/collections.ts'
 import type { Worked } from '../domain/calculation.ts'
 import { figures, measure } from '../domain/figures.ts'
 import { batteryKind } from '../domain/power/battery-kind.ts'
-import { coldShare, yearlyLoss } from '../domain/power/cell-climate.ts'
+import { yearlyLoss } from '../domain/power/cell-climate.ts'
 import { YEAR_DAYS } from '../domain/power/life.ts'
 import { LONGEST_DAYS, daysUntilSpent } from '../domain/power/spent-days.ts'
 import type { Controller, Site } from '../model/site.ts'
@@ -13,7 +13,8 @@ import { MONTH_NAMES } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 import { COMMON_MONTH_DAYS } from './month-days.ts'
 import type { FittedSet } from './fitted-set.ts'
-import type { ChargeLife, ColdPlan } from './power-plan.ts'
+import { coldestMonth } from './coldest-month.ts'
+import type { ChargeLife } from './power-plan.ts'
 import { sheetPulseMah } from './sheet-charge.ts'
 import { monthMeansC } from './site-means.ts'
 
@@ -38,18 +39,18 @@ export function chargeLife(
   const means = monthMeansC(site.climate)
   const statedLoss = sheet.battery?.selfDischarge?.si ?? SELF_DISCHARGE_A_YEAR
   const loss = isPresent(means) ? yearlyLoss(statedLoss, means) : statedLoss
-  const cold = coldOf(controller, set, means, pulses)
+  const coldest = coldestMonth(site, controller, set.kind, pulses)
   const perDay = (isPresent(standing) ? standing : 0) + (capacity.mah * loss) / YEAR_DAYS
   const pulseMah = isPresent(pulse) ? pulse.value : 0
   const byMonth = pulses.map((count, index) => perDay + (count / (COMMON_MONTH_DAYS[index] ?? 30)) * pulseMah)
-  const counted = capacity.mah * usable * (cold?.share ?? 1)
+  const counted = capacity.mah * usable * (coldest?.share ?? 1)
   const days = daysUntilSpent(counted, byMonth, set.fitted)
   const value: ChargeLife = {
     capacityMah: capacity.mah,
     capacityBy: capacity.by,
     usable,
     usableBy: sheet.battery?.usable ? 'sheet' : 'common practice',
-    ...(cold ? { cold } : {}),
+    ...(coldest ? { coldest } : {}),
     standingMah: standing,
     pulseMah: isPresent(pulse) ? pulse.value : pulse,
     pulsesInYear: sum(pulses),
@@ -81,24 +82,6 @@ function setVolt({ kind, count }: FittedSet): number | undefined {
   return known && (known.size === '9 V' ? known.nominalVolt : known.nominalVolt * count)
 }
 
-/** The coldest month in which a valve is worked; undefined where the temperature is not known or takes nothing. */
-function coldOf(
-  { sheet }: Controller,
-  { kind }: FittedSet,
-  means: Maybe<readonly number[]>,
-  pulses: readonly number[]
-): ColdPlan | undefined {
-  const stated = sheet?.battery?.cold
-  // Nothing is known of lithium in the cold that could be counted with; it stands it better than alkaline.
-  if (isAbsent(means) || (!stated && /lithium/iu.test(kind))) return undefined
-  const point = stated ? { atC: stated.at.si, share: stated.capacity.si } : undefined
-  const worked = means.flatMap((meanC, index) => ((pulses[index] ?? 0) > 0 ? [{ meanC, month: index + 1 }] : []))
-  if (worked.length === 0) return undefined
-  const coldest = worked.reduce((least, one) => (one.meanC < least.meanC ? one : least))
-  const share = coldShare(coldest.meanC, point)
-  return share < 1 ? { ...coldest, share, by: stated ? 'sheet' : 'rule' } : undefined
-}
-
 function steps(life: ChargeLife, pulseSteps: readonly string[], counted: number, fitted: IsoDate): readonly string[] {
   const {
     capacityMah,
@@ -113,8 +96,9 @@ function steps(life: ChargeLife, pulseSteps: readonly string[], counted: number,
   } = life
   const mah = (amount: number) => measure(amount, 4, 'mAh')
   const percent = (share: number) => measure(share * 100, 3, '%')
-  const coldWords = cold
-    ? ` × ${percent(cold.share)} for ${MONTH_NAMES[cold.month - 1]} at ${measure(cold.meanC, 3, '°C')}`
+  const less = coldest !== undefined && coldest.share < 1
+  const coldWords = less
+    ? ` × ${percent(coldest.share)} for ${MONTH_NAMES[coldest.month - 1]} at ${measure(coldest.meanC, 3, '°C')}`
     : ''
   const mean = isAbsent(life.temperature)
     ? 'temperature not known'

@@ -1,4 +1,4 @@
-import { absent, isAbsent, isPresent } from '../base/absent.ts'
+import { isAbsent, isPresent } from '../base/absent.ts'
 import type { Maybe } from '../base/absent.ts'
 import { groupBy, sum } from '../base/collections.ts'
 import type { CalculationInputs } from '../domain/calculation.ts'

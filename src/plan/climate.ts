@@ -1,4 +1,3 @@
-import { isAbsent } from '../base/absent.ts'
 import { sortedBy } from '../base/collections.ts'
 import { rainMethodOf } from '../domain/water/effective-rain.ts'
 import type { Climate, DailyWeather, Site } from '../model/site.ts'

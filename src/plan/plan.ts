@@ -5,7 +5,7 @@ import type { Quantity } from '../units/quantity.ts'
 import type { YearRuns } from '../domain/schedule/year-runs.ts'
 import type { LongestCycle } from '../domain/water/cycle-soak.ts'
 import type { WireSize } from '../units/wire-size.ts'
-import type { ChargeLife, DoAt, SolarPlan } from './power-plan.ts'
+import type { ChargeLife, ColdestMonth, DoAt, SolarPlan } from './power-plan.ts'
 import type { AdvicePlan, GivenPlan } from './advice-plan.ts'
 import type { PassPlan, StripPlan } from './strips-plan.ts'
 import type { ClimatePlan } from './climate-plan.ts'
@@ -115,6 +115,8 @@ export interface BatteryPlan {
   readonly pulses?: { readonly rated: number; readonly perDay: number; readonly lifeDays: number }
   /** Where the product sheet states what is drawn. */
   readonly charge?: ChargeLife
+  /** Where the temperature of every month is known and valves are worked. */
+  readonly coldest?: ColdestMonth
   /** Use-by date of the cells that are in it. */
   readonly dateCode?: IsoDate
   /** Of the simulated year, January first. */

@@ -10,7 +10,8 @@ export interface ChargeLife {
   /** Part of the capacity that may be counted on, before the cold. */
   readonly usable: number
   readonly usableBy: 'sheet' | 'common practice'
-  readonly cold?: ColdPlan
+  /** Where the temperature is known. */
+  readonly coldest?: ColdestMonth
   /** mAh in a day. */
   readonly standingMah: Maybe<number>
   /** mAh a pulse. */
@@ -28,13 +29,13 @@ export interface ChargeLife {
   readonly beyond: boolean
 }
 
-/** Less capacity in the coldest month in which valves are worked. */
-export interface ColdPlan {
+/** The coldest month in which valves are worked, and what part of the charge counts in it. */
+export interface ColdestMonth {
   /** 1 to 12. */
   readonly month: number
   readonly meanC: number
   readonly share: number
-  readonly by: 'sheet' | 'rule'
+  readonly by: 'sheet' | 'rule' | 'not known'
 }
 
 export type VisitKind = 'start-up' | 'season-end' | 'task' | 'next' | 'own'

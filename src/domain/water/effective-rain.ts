@@ -49,9 +49,20 @@ export function effectiveRainM(method: RainMethod, { rainM, useM, storageM }: Ra
   }
 }
 
-/** The method that a site file names, by its id or its words without regard to case. */
+/** Short names that people write for a method. */
+const SHORT_NAMES: ReadonlyMap<string, RainMethod> = new Map<string, RainMethod>([
+  ['scs', 'scs-monthly'],
+  ['fao 46', 'scs-monthly'],
+  ['tr21', 'tr-21'],
+  ['25 %', 'quarter-of-annual'],
+  ['25%', 'quarter-of-annual']
+])
+
+/** The method that a site file names, by its id, its words or a short name, without regard to case. */
 export function rainMethodOf(text: string): Maybe<RainMethod> {
   const bare = text.trim().toLowerCase()
+  const short = SHORT_NAMES.get(bare)
+  if (short) return short
   const method = RAIN_METHODS.find(id => id === bare || RAIN_METHOD_WORDS[id].words.toLowerCase() === bare)
   return method ?? absent(`“${text}” is not a way to count rain; write one of ${RAIN_METHODS.join(', ')}`)
 }
