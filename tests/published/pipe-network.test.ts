@@ -62,7 +62,7 @@ function solved(branches: readonly Branch[], headM: number) {
   return figures
 }
 
-describe('pipe loss against the network model of the US EPA, EPANET 2.2', () => {
+describe('pipe loss against the network model of the US EPA, EPANET 2.3.5', () => {
   const cases = ROUGHNESS.flatMap(roughness =>
     INSIDES_MM.flatMap(mm => VELOCITIES.map(velocity => ({ roughness, mm, velocity })))
   )
