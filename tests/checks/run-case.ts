@@ -14,8 +14,18 @@ import type { Case, Named } from './page.ts'
 
 /** Sheets that the worked cases of the cards name. */
 const WORKED_SHEETS: readonly Named[] = [
+  {
+    name: 'charge',
+    keys: 'battery: { kind: 9 V alkaline, count: 1, interval: 12 months, capacity: 550 mAh }\ndrain: 40 µA\npulse: { charge: 60 mC }\nvalve-on-low-battery: stays as it is\n'
+  },
+  {
+    name: 'panel',
+    keys: 'battery:\ndrain: 60 µA\npulse: { charge: 60 mC }\nsolar: { panel: 30 mW, battery: { volts: 3.6 V, capacity: 600 mAh } }\n'
+  },
   { name: 'loop-limit', keys: 'limits: { loop: 10 ohm }\n' },
-  { name: 'length-cap', keys: 'limits: { lengths: [{ length: 100 ft }] }\n' }
+  { name: 'length-cap', keys: 'limits: { lengths: [{ length: 100 ft }] }\n' },
+  { name: 'two-leads', keys: 'three-lead: no\nmaster-output: no\npump-output: no\nsensor-inputs: 1\n' },
+  { name: 'by-radio', keys: 'set-by: radio\nrange: 10 m\n' }
 ]
 
 /** Pictures that lie in the folder of the base site. */
@@ -47,18 +57,22 @@ export function workedCase(check: Check, of: 'example' | 'instead'): Case {
   const { worked } = check.card
   const on = worked.on === undefined ? {} : { on: date(worked.on) }
   const text = `${worked[of]}\n`
-  // One worked case is no site file but a register.
-  const input = text.startsWith('tag,') ? { keys: '', register: text } : { keys: text }
+  const input = workedInput(text)
   return {
     title: of,
     fires: of === 'example',
     ...input,
     sheets: [],
     sites: [],
-    visits: [],
     expects: [],
     ...on
   }
+}
+
+/** Most worked cases are keys of a site file; one is a register, and one that starts with its day is a visit. */
+function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits'> {
+  if (text.startsWith('tag,')) return { keys: '', register: text, visits: [] }
+  return text.startsWith('on: ') ? { keys: '', visits: [text] } : { keys: text, visits: [] }
 }
 
 function inputOf({ keys, sheets, visits }: Case): SiteInput {

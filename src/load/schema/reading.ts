@@ -1,11 +1,12 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
+import { VALVE_ANSWERS } from '../../model/site.ts'
 import type { Reading } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { given, made } from './made.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
-import { text } from './texts.ts'
+import { choice, text } from './texts.ts'
 import { date } from './times.ts'
 
 export const reading = record(
@@ -16,6 +17,7 @@ export const reading = record(
     coil: optional(quantity('At the coil, leads off.', 'resistance', '4.3 ohm', 'zero')),
     loop: optional(quantity('At the controller, leads off: both wires and the coil.', 'resistance', '5.1 ohm', 'zero')),
     temperature: optional(quantity('Of the air.', 'temperature', '12 °C', 'any')),
+    answers: optional(choice('What the valve did when it was told to open and to close.', VALVE_ANSWERS, 'as told')),
     by: optional(text('Who read it.', 'installer'))
   }
 )
@@ -27,6 +29,7 @@ export function makeReading(raw: z.output<typeof reading>, at: At): Reading {
     coil: given(raw.coil),
     loop: given(raw.loop),
     temperature: given(raw.temperature),
+    answers: given(raw.answers),
     by: given(raw.by)
   })
 }

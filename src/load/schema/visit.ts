@@ -1,12 +1,13 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
+import { VALVE_ANSWERS } from '../../model/site.ts'
 import type { Visit, VisitBattery, VisitReading } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { each, given, made } from './made.ts'
 import { count } from './numbers.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
-import { id, text, yesNo } from './texts.ts'
+import { choice, id, text, yesNo } from './texts.ts'
 import { clock, date } from './times.ts'
 import { makeVisitPart, makeVisitProgram, makeVisitTest, visitPart, visitProgram, visitTest } from './visit-facts.ts'
 
@@ -37,6 +38,7 @@ const reading = record(
     temperature: optional(
       quantity('Of the air, so that ohms can be held against those of another day.', 'temperature', '12 °C', 'any')
     ),
+    answers: optional(choice('What the valve did when it was told to open and to close.', VALVE_ANSWERS, 'as told')),
     meter: optional(quantity('What the water meter showed.', 'volume', '1284 m³', 'zero')),
     flow: optional(quantity('Flow with the station running.', 'flow', '38 L/min', 'zero')),
     pressure: optional(quantity('Pressure at that time.', 'pressure', '3.9 bar', 'zero')),
@@ -124,6 +126,7 @@ function makeReading(raw: z.output<typeof reading>, at: At): VisitReading {
     coil: given(raw.coil),
     loop: given(raw.loop),
     temperature: given(raw.temperature),
+    answers: given(raw.answers),
     meter: given(raw.meter),
     flow: given(raw.flow),
     pressure: given(raw.pressure),
