@@ -3,6 +3,8 @@
  * All text is final: numbers are rounded, units are attached, words come from the catalogue.
  */
 
+import type { WiringFigure } from './figures/wiring.ts'
+
 /** How a value came to be known. Each looks different in print, and never by colour alone. */
 export type Standing =
   'stated' | 'measured' | 'computed' | 'data-plate' | 'common-practice' | 'default' | 'not-supplied' | 'not-computed'
@@ -76,6 +78,7 @@ export interface WorkingBlock {
 }
 
 export type FigureSpec =
+  | WiringFigure
   /** The year, month by month: bars with the number above each. */
   | {
       readonly figure: 'months'

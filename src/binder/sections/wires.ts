@@ -1,5 +1,6 @@
 import type { Block, Section, State, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { wiringBlocks } from '../wiring.ts'
 import { computed, figure, measured, notComputed, orNotSupplied, plate, stated } from '../values.ts'
 import { isPresent } from '../../base/absent.ts'
 import { sortedBy, sum } from '../../base/collections.ts'
@@ -21,6 +22,7 @@ export function wiresSection(context: PageContext): Section {
           { kind: 'paragraph', text: w.lead },
           schedule(withWire, context),
           ...withWire.flatMap(station => runFigure(station, context)),
+          ...wiringBlocks(context),
           ...spliceTable(withWire, words),
           readings(context)
         ]

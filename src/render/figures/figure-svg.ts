@@ -2,6 +2,7 @@ import type { FigureSpec } from '../../binder/blocks.ts'
 import { dayStripFigure } from './day-strip.ts'
 import { monthsFigure } from './months.ts'
 import { wireRunFigure } from './wire-run.ts'
+import { wiringFigure } from './wiring.ts'
 
 /** A figure as SVG: line art with patterns, no colour, readable in a photocopy. */
 export function figureSvg(spec: FigureSpec): string {
@@ -12,5 +13,7 @@ export function figureSvg(spec: FigureSpec): string {
       return dayStripFigure(spec)
     case 'wire-run':
       return wireRunFigure(spec)
+    case 'wiring':
+      return wiringFigure(spec)
   }
 }
