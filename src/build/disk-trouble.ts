@@ -10,6 +10,7 @@ const TROUBLES: Readonly<Record<string, string>> = {
   EMFILE: 'Too many files are open',
   EIO: 'The disk reports a fault',
   EBUSY: 'Something else holds on to it',
+  EEXIST: 'A file stands where a folder is needed',
   ENOTDIR: 'A file stands where a folder is needed',
   EISDIR: 'A folder stands where a file is needed'
 }

@@ -7,6 +7,7 @@ import { addCheck } from './verbs/check.ts'
 import { addDue } from './verbs/due.ts'
 import { addExplain } from './verbs/explain.ts'
 import { addNew } from './verbs/new.ts'
+import { addRecord } from './verbs/record.ts'
 import { addServe } from './verbs/serve.ts'
 import { addTag } from './verbs/tag.ts'
 import { EXIT } from './output.ts'
@@ -16,7 +17,8 @@ const program = new Command('underlid')
   .version(toolVersion())
   .configureHelp({ sortSubcommands: false })
 
-for (const add of [addNew, addCheck, addTag, addBuild, addPrint, addServe, addDue, addCalc, addExplain]) add(program)
+for (const add of [addNew, addCheck, addTag, addBuild, addPrint, addServe, addDue, addRecord, addCalc, addExplain])
+  add(program)
 const configured = [program, ...program.commands]
 for (const command of configured) {
   command

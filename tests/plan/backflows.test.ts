@@ -33,6 +33,23 @@ describe('when a backflow assembly is due for its test', () => {
     })
   })
 
+  it('counts from the latest test that was passed, on file or on a visit up to that day', () => {
+    const visit = (on: string, passed: boolean) => ({
+      at: AT,
+      on: date(on),
+      batteries: [],
+      readings: [],
+      found: [],
+      done: [],
+      open: [],
+      tests: [{ at: AT, supply: 'S1', passed }]
+    })
+    const supply = bareSupply({ backflow: { at: AT, kind: 'double check', tested: date('2025-04-20') } })
+    const visits = [visit('2026-04-02', true), visit('2026-04-03', false), visit('2026-05-02', true)]
+    const due = planBackflows(bareSite({ supplies: [supply], visits }), ON).backflows.get('S1')
+    expect(due).toEqual({ dueOn: '2027-04-02' })
+  })
+
   it('says that no test is on file', () => {
     const plan = planned({})
     expect(plan && isAbsent(plan.dueOn) && plan.dueOn.reason).toBe('no test is on file')
