@@ -1,8 +1,7 @@
 import { rangeOf } from './range.ts'
 import { groupBy } from '../base/collections.ts'
-import { batteryKind } from '../domain/power/battery-kind.ts'
+import { loadVolts } from '../domain/power/load-volts.ts'
 import type { BatteryPlan } from '../plan/plan.ts'
-import { BATTERY_VOLTS } from '../reference/battery-volts.ts'
 import type { BatteryVolts } from '../reference/battery-volts.ts'
 import type { Words } from '../words/words.ts'
 
@@ -21,10 +20,7 @@ export function batterySets(batteries: readonly BatteryPlan[], words: Words): Ba
   )
   return [...sets].map(([written, alike]) => {
     const count = alike[0]?.count ?? 0
-    const kind = batteryKind(alike[0]?.kind ?? '')
-    const volts = BATTERY_VOLTS.find(
-      one => one.kind === kind?.name && (one.cells === count || (one.cells === 1 && kind.size === '9 V'))
-    )
+    const volts = loadVolts(alike[0]?.kind ?? '', count)
     const each = volts !== undefined && volts.cells < count
     return {
       name: each ? words.faults.battery.each(written) : written,

@@ -1,5 +1,4 @@
 import { isAbsent, isPresent, absent } from '../base/absent.ts'
-import type { Maybe } from '../base/absent.ts'
 import { sum } from '../base/collections.ts'
 import type { Worked } from '../domain/calculation.ts'
 import { figures, measure } from '../domain/figures.ts'
@@ -87,7 +86,7 @@ function steps(life: ChargeLife, pulseSteps: readonly string[], counted: number,
     capacityMah,
     capacityBy,
     usable,
-    cold,
+    coldest,
     standingMah,
     pulseMah,
     pulsesInYear,

@@ -16,7 +16,7 @@ import type { Case, Named } from './page.ts'
 const WORKED_SHEETS: readonly Named[] = [
   {
     name: 'charge',
-    keys: 'battery: { kind: 9 V alkaline, count: 1, interval: 12 months, capacity: 550 mAh }\ndrain: 40 µA\npulse: { charge: 60 mC }\nvalve-on-low-battery: stays as it is\n'
+    keys: 'battery: { kind: 9 V alkaline, count: 1, interval: 12 months, capacity: 550 mAh }\ndrain: 60 µA\npulse: { charge: 60 mC }\nvalve-on-low-battery: stays as it is\n'
   },
   {
     name: 'panel',
