@@ -1,5 +1,6 @@
 import { binderWords } from './en-US/binder.ts'
 import { boxPageWords } from './en-US/box-page.ts'
+import { climateWords } from './en-US/climate.ts'
 import { closeoutWords } from './en-US/closeout.ts'
 import { faultWords } from './en-US/faults.ts'
 import { labelWords } from './en-US/label.ts'
@@ -12,6 +13,7 @@ export interface Words {
   readonly language: string
   readonly binder: typeof binderWords
   readonly boxPage: typeof boxPageWords
+  readonly climate: typeof climateWords
   readonly closeout: typeof closeoutWords
   readonly faults: typeof faultWords
   readonly label: typeof labelWords
@@ -24,6 +26,7 @@ export const EN_US: Words = {
   language: 'en-US',
   binder: binderWords,
   boxPage: boxPageWords,
+  climate: climateWords,
   closeout: closeoutWords,
   faults: faultWords,
   label: labelWords,

@@ -1,6 +1,8 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { computed, figure, notComputed, stated } from '../values.ts'
+import { climateBlocks } from './water-climate.ts'
+import { needBlocks } from './water-need.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { MONTHS } from '../../units/date.ts'
@@ -18,6 +20,8 @@ export function waterSection(context: PageContext): Section {
   const known = zones.filter(({ water }) => water.months.some(month => isPresent(month.needM)))
   const blocks: Block[] = [
     { kind: 'paragraph', text: words.water.lead },
+    ...climateBlocks(context),
+    ...needBlocks(zones, context),
     glance(zones, context),
     ...nights(context),
     ...(known.length > 0
@@ -62,7 +66,13 @@ function glance(zones: readonly Zone[], { site, words }: PageContext): TableBloc
     ],
     rows: zones.map(({ station, water }) => [
       ...names(station),
-      figure(water.rateMPerS, 'rate', site.units, words, 'application-rate'),
+      figure(
+        water.rateMPerS,
+        'rate',
+        site.units,
+        words,
+        water.rateBy === 'catch-cans' ? 'uniformity' : 'application-rate'
+      ),
       water.longestSet ? stated(minutes(water.longestSet.cycle.seconds)) : stated('–'),
       longestCycle(water.intake, minutes, w.noLimit),
       figure(water.appliedM, 'depth', site.units, words, 'soil-reservoir'),

@@ -1,0 +1,93 @@
+import type { Block, Value } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { computed, notComputed, stated } from '../values.ts'
+import { isAbsent, isPresent } from '../../base/absent.ts'
+import type { Maybe } from '../../base/absent.ts'
+import { sum } from '../../base/collections.ts'
+import type { ClimateMonth, ClimatePlan } from '../../plan/climate-plan.ts'
+import { show, showNumber, unitFor } from '../../units/show.ts'
+
+/** Reference ET and rain of the twelve months, how each came about and how far it may be off; nothing where nothing is known. */
+export function climateBlocks(context: PageContext): Block[] {
+  const { plan, site, words } = context
+  const { climate } = plan
+  if (climate.months.every(one => isAbsent(one.etM) && isAbsent(one.rainM))) return []
+  const w = words.climate
+  const unit = unitFor('depth', site.units)
+  const right = 'right' as const
+  const hasRain = climate.months.some(one => isPresent(one.rainM))
+  return [
+    {
+      kind: 'table',
+      caption: w.caption,
+      columns: [
+        { label: w.month },
+        { label: w.et, unit, align: right },
+        { label: w.how },
+        { label: w.off, align: right },
+        ...(hasRain
+          ? [
+              { label: w.rain, unit, align: right },
+              { label: w.counted, unit, align: right }
+            ]
+          : [])
+      ],
+      rows: climate.months.map((month, index) => [
+        stated(words.boxPage.months[index] ?? ''),
+        depth(month.etM, month.way === 'by-hand', context),
+        stated(howMade(month, climate, context)),
+        stated(month.off === undefined ? w.unknownOff : show(month.off, 'percent', site.units)),
+        ...(hasRain ? [depth(month.rainM, site.climate?.rain !== undefined, context), counted(month, context)] : [])
+      ]),
+      notes: notesOf(context)
+    }
+  ]
+}
+
+/** The unit stands in the head of the column. */
+function depth(m: Maybe<number>, isStated: boolean, { site, words }: PageContext): Value {
+  if (isAbsent(m)) return notComputed(words, m.reason)
+  const text = showNumber(m, 'depth', site.units)
+  return isStated ? stated(text) : computed(text)
+}
+
+function counted({ effectiveRainM, rainM }: ClimateMonth, context: PageContext): Value {
+  const { plan, words } = context
+  const byZone = plan.climate.rainMethod === 'tr-21' && !plan.climate.underGlass && isPresent(rainM)
+  return byZone ? stated(words.climate.byZone) : depth(effectiveRainM, false, context)
+}
+
+function howMade({ way, days }: ClimateMonth, { zone }: ClimatePlan, { words }: PageContext): string {
+  const w = words.climate
+  if (way === undefined) return '–'
+  if (way === 'zone-table' && zone !== undefined) return w.zone(zone)
+  return days === undefined ? w.ways[way] : w.days(w.ways[way], days)
+}
+
+function notesOf({ plan: { climate }, site, words }: PageContext): string[] {
+  const w = words.climate
+  const { months, record, lacks, rainMethod, underGlass } = climate
+  const used = [...new Set(months.flatMap(one => one.way ?? []))]
+  const [first, ...others] = climate.ways.filter(way => used.includes(way))
+  return [
+    ...(site.climate?.name === undefined ? [] : [w.from(site.climate.name)]),
+    ...(record ? [w.record(record.days, record.first, record.last)] : []),
+    ...yearNote(climate, { site, words }),
+    ...(first && others.length > 0 ? [w.others(w.ways[first], others.map(way => w.ways[way]).join(', '))] : []),
+    ...(lacks.length > 0 ? [w.lacks(lacks.map(one => w.lackNames[one]).join(', '))] : []),
+    ...(used.includes('zone-table') ? [w.zoneSource] : []),
+    ...(months.some(one => one.off !== undefined) ? [w.estimate] : []),
+    underGlass ? w.underGlass : isAbsent(rainMethod) ? rainMethod.reason : w.rainMethods[rainMethod],
+    ...(used.some(way => way !== 'by-hand') || months.some(one => isPresent(one.rainM)) ? [w.madeBy] : [])
+  ]
+}
+
+function yearNote({ months }: ClimatePlan, { site, words }: Pick<PageContext, 'site' | 'words'>): string[] {
+  const total = (values: readonly Maybe<number>[]) =>
+    values.every(isPresent) ? show(sum(values), 'depth', site.units) : undefined
+  const et = total(months.map(one => one.etM))
+  const rain = total(months.map(one => one.effectiveRainM))
+  if (et === undefined) return []
+  const hasRain = months.some(one => isPresent(one.rainM))
+  return [rain === undefined || !hasRain ? words.climate.yearEt(et) : words.climate.year(et, rain)]
+}
