@@ -61,6 +61,19 @@ export function destinationsOf(file: PdfFile): ReadonlyMap<string, number> {
   return new Map(found.flatMap(([name, page]) => (page === undefined ? [] : [[name, page]])))
 }
 
+/** Pages, from 1, that link to one of the names. */
+export function pagesLinkingTo(file: PdfFile, names: readonly string[]): number[] {
+  const wanted = new Set(names)
+  return pagesOf(file).flatMap((page, index) => {
+    const notes = /\/Annots \[([^\]]*)\]/u.exec(file.objects.get(page) ?? '')?.[1] ?? ''
+    const leads = [...notes.matchAll(/(\d+) 0 R/gu)].some(([, note]) => {
+      const name = /\/Dest \/([\w.-]+)/u.exec(file.objects.get(Number(note)) ?? '')?.[1]
+      return name !== undefined && wanted.has(name)
+    })
+    return leads ? [index + 1] : []
+  })
+}
+
 /** Entries are twenty bytes: "0000000015 00000 n". The first is the head of the free list. */
 function readOffsets(table: string, count: number): Map<number, number> {
   const offsets = new Map<number, number>()

@@ -43,13 +43,12 @@ export function lostTargets(targets: readonly string[], pages: ReadonlyMap<strin
     .map(id => `The contents name "${id}", which no link leads to or no element has.`)
 }
 
-/** Puts a text beside each target of the contents, in order. */
-export async function fillContents(page: Page, targets: readonly string[], texts: readonly string[]): Promise<void> {
-  const byTarget = JSON.stringify(Object.fromEntries(targets.map((id, index) => [id, texts[index] ?? ''])))
+/** Puts a text beside each target, in order. */
+export async function fillContents(page: Page, texts: readonly string[]): Promise<void> {
   await page.evaluate(`(() => {
-    const texts = ${byTarget}
-    for (const element of document.querySelectorAll('.page-number[data-target]'))
-      element.textContent = texts[element.dataset.target]
+    const texts = ${JSON.stringify(texts)}
+    for (const [index, element] of document.querySelectorAll('.page-number[data-target]').entries())
+      element.textContent = texts[index]
   })()`)
 }
 
@@ -62,12 +61,12 @@ export function wrongNumbers(
   filled: ReadonlyMap<string, number>,
   print: Pick<PdfContents, 'destinations' | 'linkedFrom'>
 ): string[] {
-  return targets.flatMap(id => {
+  return [...new Set(targets)].flatMap(id => {
     const [put, is] = [filled.get(id), print.destinations.get(id)]
     if (put !== is) return [`"${id}" is on page ${is}, and the contents say ${put}.`]
-    const entry = print.linkedFrom.find(({ name }) => name === id)
-    if (!entry) return [`Nothing in the contents links to "${id}".`]
-    const printed = new RegExp(`(^|\\D)${is}(\\D|$)`, 'u').test(entry.text)
-    return printed ? [] : [`The contents do not print page ${is} for "${id}".`]
+    const entries = print.linkedFrom.filter(({ name }) => name === id)
+    if (entries.length === 0) return [`Nothing in the contents links to "${id}".`]
+    const number = new RegExp(`(^|\\D)${is}(\\D|$)`, 'u')
+    return entries.every(({ text }) => number.test(text)) ? [] : [`The contents do not print page ${is} for "${id}".`]
   })
 }

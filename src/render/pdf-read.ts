@@ -1,5 +1,6 @@
 import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { groupBy } from '../base/collections.ts'
 
 export interface Bookmark {
   readonly title: string
@@ -19,15 +20,17 @@ export interface PdfContents {
   readonly destinations: ReadonlyMap<string, number>
   /** Width and height of each page, in points (1/72 in). */
   readonly sizes: readonly (readonly [number, number])[]
-  /** For each name asked for: the first page that links to it, and the text on the lines of that link. */
+  /** For each name asked for and each page that links to it: the text on the lines of those links. */
   readonly linkedFrom: readonly { readonly page: number; readonly name: string; readonly text: string }[]
 }
 
 export interface ReadWish {
   readonly sizes?: boolean
   readonly bookmarks?: boolean
-  /** Names of destinations: pages are read for links to them and text, from the front until all are met. */
+  /** Names of destinations: pages are read for links to them and the text beside. */
   readonly linksTo?: readonly string[]
+  /** Pages, from 1, that are read for such links; all where nothing is said. */
+  readonly linksOn?: readonly number[]
 }
 
 /** Reads a PDF with another program than the one that wrote it. */
@@ -50,7 +53,7 @@ export async function readPdf(bytes: Uint8Array, wish: ReadWish = {}): Promise<P
       bookmarks: wish.bookmarks ? await bookmarksOf(document) : [],
       destinations: await destinationsOf(document),
       sizes: wish.sizes ? await sizesOf(document) : [],
-      linkedFrom: wish.linksTo ? await linkedFrom(document, wish.linksTo) : []
+      linkedFrom: wish.linksTo ? await linkedFrom(document, wish.linksTo, wish.linksOn) : []
     }
   } finally {
     await task.destroy()
@@ -108,21 +111,28 @@ interface Link {
   readonly rect: readonly number[]
 }
 
-async function linkedFrom(document: PDFDocumentProxy, wanted: readonly string[]): Promise<PdfContents['linkedFrom']> {
-  const open = new Set(wanted)
+async function linkedFrom(
+  document: PDFDocumentProxy,
+  names: readonly string[],
+  pages: readonly number[] = Array.from({ length: document.numPages }, (_, index) => index + 1)
+): Promise<PdfContents['linkedFrom']> {
+  const wanted = new Set<unknown>(names)
   const found: { page: number; name: string; text: string }[] = []
-  for (let number = 1; number <= document.numPages && open.size > 0; number += 1) {
+  for (const number of pages) {
     const page = await document.getPage(number)
-    const links = (await page.getAnnotations()) as Link[]
-    const names = [...open].filter(name => links.some(({ dest }) => dest === name))
-    if (names.length === 0) continue
+    const links = ((await page.getAnnotations()) as Link[]).filter(({ dest }) => wanted.has(dest))
+    if (links.length === 0) continue
     const { items } = await page.getTextContent()
     const words = items.filter(item => 'str' in item)
-    for (const name of names) {
-      const rects = links.filter(({ dest }) => dest === name).map(({ rect }) => rect)
-      found.push({ page: number, name, text: textBeside(words, rects) })
-      open.delete(name)
-    }
+    for (const [name, own] of groupBy(links, ({ dest }) => String(dest)))
+      found.push({
+        page: number,
+        name,
+        text: textBeside(
+          words,
+          own.map(({ rect }) => rect)
+        )
+      })
   }
   return found
 }

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'puppeteer'
-import { destinationsOf, knownPdfFile } from './pdf-file.ts'
+import { destinationsOf, knownPdfFile, pagesLinkingTo } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { fillPlaceholders, placeholders } from './pdf-fill.ts'
 import { askDocument, fillContents, lostTargets, wrongNumbers } from './pdf-numbers.ts'
@@ -68,10 +68,10 @@ async function printPlain(document: OpenDocument): Promise<Print> {
 /** Laid out once, with placeholders that are filled in the finished file; over again where those cannot be filled. */
 async function printNumbered(document: OpenDocument): Promise<Print> {
   const { page, facts } = document
-  await fillContents(page, facts.targets, placeholders(facts.targets.length))
+  await fillContents(page, placeholders(facts.targets.length))
   const laidOut = await printFile(document)
   const numbers = numbersIn(document, destinationsOf(laidOut))
-  const filled = fillPlaceholders(laidOut, [...numbers.values()])
+  const filled = fillPlaceholders(laidOut, texts(facts, numbers).map(Number))
   if (filled) {
     const back = await readBack(document, filled)
     if (wrongNumbers(facts.targets, numbers, back.print).length === 0) return finished(document, filled, back)
@@ -84,7 +84,7 @@ async function printSettled(document: OpenDocument, known: ReadonlyMap<string, n
   const { page, job, facts } = document
   let [numbers, faults]: [ReadonlyMap<string, number>, string[]] = [known, []]
   for (let filling = 1; filling <= FILLINGS; filling += 1) {
-    await fillContents(page, facts.targets, [...numbers.values()].map(String))
+    await fillContents(page, texts(facts, numbers))
     const file = await printFile(document)
     const back = await readBack(document, file)
     faults = wrongNumbers(facts.targets, numbers, back.print)
@@ -94,7 +94,12 @@ async function printSettled(document: OpenDocument, known: ReadonlyMap<string, n
   throw notPrinted(job, faults)
 }
 
-/** The page of each target, in the order of the contents. */
+/** What is printed beside each target, in order; a target may stand more than once. */
+function texts({ targets }: DocumentFacts, numbers: ReadonlyMap<string, number>): string[] {
+  return targets.map(id => String(numbers.get(id)))
+}
+
+/** The page of each target. */
 function numbersIn({ job, facts }: OpenDocument, destinations: ReadonlyMap<string, number>): Map<string, number> {
   throwIfAny(job, lostTargets(facts.targets, destinations))
   return new Map(facts.targets.map(id => [id, destinations.get(id) ?? 0]))
@@ -111,7 +116,9 @@ interface ReadBack {
 
 async function readBack({ job, facts }: OpenDocument, file: PdfFile): Promise<ReadBack> {
   const bytes = normalizePdf(file, { title: job.title ?? facts.title, on: job.on, links: linksOf(job) })
-  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo: facts.targets }) }
+  const linksTo = facts.targets
+  const linksOn = pagesLinkingTo(file, linksTo)
+  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo, linksOn }) }
 }
 
 function finished({ job, facts, asked }: OpenDocument, file: PdfFile, { bytes, print }: ReadBack): Print {

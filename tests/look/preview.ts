@@ -21,15 +21,15 @@ try {
     if (wanted.length > 0 && !wanted.includes(page.name)) continue
     const html = renderPage(page.template, page.view)
     writeFileSync(join(out, `${page.name}.html`), html)
-    if (page.kind === 'print') await print(browser, page.name, html, page.view.paper)
+    if (page.kind === 'print') await print(browser, page.name, page.view.paper)
     else await pictures(browser, page.name, page.kind === 'box' ? [320, 360] : [360, 1200])
   }
 } finally {
   await browser.close()
 }
 
-async function print(browser: Browser, name: string, html: string, paper: 'A4' | 'Letter'): Promise<void> {
-  const job = { root: out, path: `${name}.html`, html, base: 'https://example.org/', paper, on: date('2026-05-01') }
+async function print(browser: Browser, name: string, paper: 'A4' | 'Letter'): Promise<void> {
+  const job = { root: out, path: `${name}.html`, base: 'https://example.org/', paper, on: date('2026-05-01') }
   const { bytes } = await printPdf(browser, job)
   writeFileSync(join(out, `${name}.pdf`), bytes)
   execFileSync('pdftoppm', ['-r', '70', '-png', join(out, `${name}.pdf`), join(out, name)])

@@ -22,7 +22,8 @@ const KINDS: Readonly<Record<Block['kind'], true>> = {
   'not-supplied': true,
   'tag-plate': true,
   signatures: true,
-  'program-card': true
+  'program-card': true,
+  'card-pair': true
 }
 const STANDINGS: Readonly<Record<Standing, true>> = {
   stated: true,

@@ -1,4 +1,5 @@
-import { rmSync } from 'node:fs'
+import { readFileSync, rmSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import type { Page } from 'puppeteer'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { OpenBrowser } from '../../src/render/browser.ts'
@@ -11,7 +12,11 @@ import { readPdf } from '../../src/render/pdf-read.ts'
 import { date } from '../../src/units/date.ts'
 import { aBrowser, binderHtml, htmlPage, printFolder, printJob } from './pdf-fixture.ts'
 
-const FIGURES = '<style>.page-number { font-family: monospace; white-space: pre }</style>'
+/** Figures and blank of one width, as in the binders. */
+const MONO = '@fontsource/atkinson-hyperlegible-mono/files/atkinson-hyperlegible-mono-latin-700-normal.woff2'
+const TYPE = readFileSync(createRequire(import.meta.url).resolve(MONO)).toString('base64')
+const FIGURES = `<style>@font-face { font-family: Figures; font-weight: 700; src: url(data:font/woff2;base64,${TYPE}) }
+.page-number { font: 700 12pt Figures; white-space: pre }</style>`
 const facts = { title: 'x', on: date('2026-05-01') }
 
 let opened: OpenBrowser
