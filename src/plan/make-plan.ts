@@ -5,13 +5,17 @@ import { planAdvice } from './advice.ts'
 import { planBackflows } from './backflows.ts'
 import { planBatteries } from './batteries.ts'
 import { planCautions } from './cautions.ts'
+import { planBudget } from './budget.ts'
 import { planClimate } from './climate.ts'
 import { planCovers } from './covers.ts'
 import { planDrifts } from './clock-drift.ts'
 import { planPressures } from './pressures.ts'
+import { planNextRuns } from './next-runs.ts'
+import { planSensorMarks } from './sensor-marks.ts'
 import { planSchedules } from './schedules.ts'
 import { planStrips } from './strips.ts'
 import { planPeaks } from './supply-peaks.ts'
+import { planTotals } from './totals.ts'
 import { planTrends } from './trends.ts'
 import { planWater } from './water.ts'
 import { planWires } from './wires.ts'
@@ -30,6 +34,8 @@ export function makePlan(site: Site, on: IsoDate): Plan {
   const water = planWater(site, on, schedules.schedules, climate.climate)
   const advice = planAdvice(site, on, schedules.schedules, water.water)
   const strips = planStrips(site, schedules.schedules)
+  const totals = planTotals(site, schedules.schedules)
+  const budget = planBudget({ site, climate: climate.climate, schedules: schedules.schedules, water: water.water })
   return {
     on,
     wires: wires.wires,
@@ -42,6 +48,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     peaks: peaks.peaks,
     drifts: planDrifts(site, schedules.schedules),
     pressures: pressures.pressures,
+    budget: budget.budget,
     climate: climate.climate,
     water: water.water,
     nights: water.nights,
@@ -49,8 +56,22 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     given: advice.given,
     strips: strips.strips,
     passes: strips.passes,
-    workings: [wires, trends, schedules, climate, water, peaks, pressures, batteries, covers, backflows].flatMap(
-      part => part.workings
-    )
+    totals: totals.totals,
+    next: planNextRuns(site, on),
+    sensorMarks: planSensorMarks(site, totals.totals),
+    workings: [
+      wires,
+      trends,
+      schedules,
+      totals,
+      climate,
+      water,
+      peaks,
+      pressures,
+      budget,
+      batteries,
+      covers,
+      backflows
+    ].flatMap(part => part.workings)
   }
 }

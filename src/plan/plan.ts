@@ -1,3 +1,4 @@
+import type { NextRun, SensorMark, TotalRow } from './totals-plan.ts'
 import type { Maybe } from '../base/absent.ts'
 import type { ChosenCaution } from '../domain/safety/cautions.ts'
 import type { IsoDate } from '../units/date.ts'
@@ -11,6 +12,7 @@ import type { PassPlan, StripPlan } from './strips-plan.ts'
 import type { ClimatePlan } from './climate-plan.ts'
 import type { NeedPlan } from './water-plan.ts'
 import type { Trends } from './trends.ts'
+import type { BudgetPlan } from './budget-plan.ts'
 import type { DriftPlan } from './clock-drift.ts'
 import type { PressurePlan } from './pressure-plan.ts'
 
@@ -49,6 +51,13 @@ export interface Plan {
   readonly strips: readonly StripPlan[]
   /** By controller id: how long each program takes. */
   readonly passes: ReadonlyMap<string, readonly PassPlan[]>
+  /** By station, program, controller, supply and site; only of what waters at all. */
+  readonly totals: readonly TotalRow[]
+  /** The next three openings of each station, by its id. */
+  readonly next: ReadonlyMap<string, readonly NextRun[]>
+  readonly sensorMarks: readonly SensorMark[]
+  /** Allowance, estimate, programs and meter side by side. */
+  readonly budget: BudgetPlan
   /** Each calculation that was used, with its working, for the appendix. */
   readonly workings: readonly Working[]
 }

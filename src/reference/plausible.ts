@@ -16,6 +16,9 @@ export interface Plausible {
   readonly units: readonly string[]
 }
 
+/** Units that meters count in, the likelier slips first: kL for ML, gallons for hundreds of cubic feet. */
+export const METER_UNITS = ['m³', 'kL', 'ML', 'L', 'gal', 'HCF', 'ft³'] as const
+
 const BAR = 100_000
 const L_PER_MIN = 1 / 60_000
 const MM_PER_H = 1 / 3_600_000

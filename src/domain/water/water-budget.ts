@@ -1,6 +1,6 @@
 import { sum } from '../../base/collections.ts'
 import { ORDINANCE_GAL_PER_IN_FT2 } from '../../reference/water-budget.ts'
-import { fromSi } from '../../units/quantity.ts'
+import { fromSi, quantity } from '../../units/quantity.ts'
 
 /** One hydrozone: plant factor, irrigation efficiency as a fraction, area. */
 export interface Hydrozone {
@@ -36,6 +36,9 @@ export function allowanceGal({ etoM, rainM, adjustment, areaM2, specialAreaM2 }:
 export function zoneUseGal(etoM: number, { factor, efficiency, areaM2 }: Hydrozone): number {
   return ordinanceGal(etoM, (factor / efficiency) * areaM2)
 }
+
+/** The ordinance counts in gallons; the plan in m³. */
+export const gallonsM3 = (gallons: number): number => quantity(gallons, 'gal', 'volume').si
 
 /** Special areas count in full. */
 export const specialUseGal = (etoM: number, specialAreaM2: number): number => ordinanceGal(etoM, specialAreaM2)
