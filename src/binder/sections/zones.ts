@@ -1,9 +1,12 @@
 import type { Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { figure, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
+import { computed, figure, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
 import { flowValue } from '../flow-value.ts'
-import { absent } from '../../base/absent.ts'
+import { absent, isAbsent } from '../../base/absent.ts'
 import type { Station } from '../../model/site.ts'
+import type { WaterPlan } from '../../plan/plan.ts'
+import { roundedText } from '../../units/show.ts'
+import type { Words } from '../../words/words.ts'
 
 export function zonesSection(context: PageContext): Section {
   const { site, words } = context
@@ -59,8 +62,16 @@ function row(station: Station, { site, plan, words }: PageContext): Value[] {
     ),
     orNotSupplied(valve?.size, words),
     orNotSupplied(boxes, words),
-    station.plants?.factor === undefined ? notSupplied(words) : stated(String(station.plants.factor)),
+    factorValue(station, plan.water.get(station.id), words),
     orNotSupplied(station.soil?.texture, words),
     statedQuantity(station.soil?.rootDepth, words)
   ]
+}
+
+/** One plant factor as stated, or the coefficient that its parts come to. */
+function factorValue({ plants }: Station, water: WaterPlan | undefined, words: Words): Value {
+  if (plants?.factor !== undefined) return stated(String(plants.factor))
+  const factor = water?.need.factor
+  if (!factor || isAbsent(factor)) return notSupplied(words)
+  return computed(roundedText(factor.value, 2), 'landscape-coefficient')
 }
