@@ -64,6 +64,8 @@ import { hoursNotAllowed } from './schedule/hours-not-allowed.ts'
 import { intervalAgainstDates } from './schedule/interval-against-dates.ts'
 import { oddEvenTurnover } from './schedule/odd-even-turnover.ts'
 import { outsideTheWindow } from './schedule/outside-window.ts'
+import { overDailyCap } from './schedule/over-daily-cap.ts'
+import { ruleNotJudged } from './schedule/rule-not-judged.ts'
 import { startsOverlap } from './schedule/starts-overlap.ts'
 import { clockDrift } from './supply/clock-drift.ts'
 import { lowHeadDrainage } from './supply/low-head-drainage.ts'
@@ -87,6 +89,8 @@ import { efficiencyAndUniformity } from './water/efficiency-and-uniformity.ts'
 import { needExceedsWindow } from './water/need-exceeds-window.ts'
 import { needNotComputed } from './water/need-not-computed.ts'
 import { waterOverCapacity } from './water/over-capacity.ts'
+import { meterOffProgram } from './water/meter-off-program.ts'
+import { overAllowance } from './water/over-allowance.ts'
 import { overNeed } from './water/over-need.ts'
 import { rainIndoors } from './water/rain-indoors.ts'
 import { underNeed } from './water/under-need.ts'
@@ -167,6 +171,8 @@ export const CHECKS: readonly Check[] = [
   intervalAgainstDates,
   oddEvenTurnover,
   outsideTheWindow,
+  overDailyCap,
+  ruleNotJudged,
   startsOverlap,
   clockDrift,
   lowHeadDrainage,
@@ -187,8 +193,10 @@ export const CHECKS: readonly Check[] = [
   climateTwice,
   cycleOverIntake,
   efficiencyAndUniformity,
+  meterOffProgram,
   needExceedsWindow,
   needNotComputed,
+  overAllowance,
   waterOverCapacity,
   overNeed,
   rainIndoors,

@@ -5,6 +5,7 @@ import type { Calculation } from './calculation.ts'
 import { coilVoltage } from './wire/coil-voltage.ts'
 import { coverDepth } from './burial/cover-depth.ts'
 import { cycleSoakCard } from './water/cycle-soak-card.ts'
+import { daysByAddressCard } from './schedule/days-by-address.ts'
 import { dueDateCard } from './dates/due-date.ts'
 import { effectiveRainCard } from './water/effective-rain-card.ts'
 import { etoHargreaves } from './climate/eto-hargreaves.ts'
@@ -38,6 +39,7 @@ import { voltageDrop } from './wire/voltage-drop.ts'
 import { waterAllowance } from './water/water-allowance.ts'
 import { waterBudgetCard } from './water/water-budget-card.ts'
 import { wateringDaysCard } from './schedule/watering-days.ts'
+import { yearTotalCard } from './schedule/year-total.ts'
 import { winterizeByCard } from './climate/winterize-by.ts'
 import { wireChoose } from './wire/wire-choose.ts'
 import { wireLimit } from './wire/wire-limit.ts'
@@ -52,6 +54,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   coilVoltage,
   coverDepth,
   cycleSoakCard,
+  daysByAddressCard,
   dueDateCard,
   effectiveRainCard,
   etoHargreaves,
@@ -89,5 +92,6 @@ export const CALCULATIONS: readonly Calculation[] = [
   wireChoose,
   wireLimit,
   wireLoop,
-  wireSize
+  wireSize,
+  yearTotalCard
 ]

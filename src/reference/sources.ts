@@ -123,6 +123,12 @@ export const SOURCES = {
     part: 'watering on odd and even dates, the 31st left out',
     standing: 'read in a copy'
   },
+  'universal-city-stage-1': {
+    title: 'City of Universal City, Texas, watering schedule of stage 1',
+    part: 'days by the last digit of the address; no street address',
+    year: '2020',
+    standing: 'read in a copy'
+  },
   'ifas-ae220': {
     title: 'UF/IFAS Extension publication AE220',
     part: 'watering days of a controller, zones one at a time',

@@ -1,7 +1,9 @@
+import { sum } from '../../base/collections.ts'
 import { hoursAllowed } from '../../domain/schedule/rules.ts'
 import type { RulePart } from '../../domain/schedule/rules.ts'
+import { insideOf, outsideOf } from '../../domain/schedule/stretches.ts'
 import type { Window } from '../../units/clock.ts'
-import type { Site } from '../../model/site.ts'
+import type { Site, WateringRule } from '../../model/site.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { ruleFacts } from '../../plan/rule-facts.ts'
 import { worstStarts } from './hours.ts'
@@ -24,7 +26,7 @@ export function hourBreaches(site: Site, plan: Plan, part: RulePart): HourBreach
   const over = brokenRules(site, plan, part)
   return over.flatMap(one =>
     worstStarts(one.days, one.broken)
-      .filter(start => !over.some(other => isStricter(other, one, start.program, over)))
+      .filter(start => !over.some(other => isStricter(other, one, start.program, part)))
       .map(start => {
         const { controller, rule, note } = one
         return { controller, rule, note, start, allowed: hoursOn(start.day) }
@@ -32,15 +34,21 @@ export function hourBreaches(site: Site, plan: Plan, part: RulePart): HourBreach
   )
 }
 
-function isStricter(other: RuleOver, one: RuleOver, program: string, order: readonly RuleOver[]): boolean {
+function isStricter(other: RuleOver, one: RuleOver, program: string, part: RulePart): boolean {
   if (other === one || other.controller !== one.controller) return false
   const [others, own] = [minutesByDay(other, program), minutesByDay(one, program)]
   const [othersAll, ownAll] = [total(others), total(own)]
-  if (othersAll < ownAll || (othersAll === ownAll && order.indexOf(other) > order.indexOf(one))) return false
+  if (othersAll < ownAll || (othersAll === ownAll && barredS(other.rule, part) <= barredS(one.rule, part))) return false
   return [...own].every(([day, minutes]) => (others.get(day) ?? 0) >= minutes - 1e-6)
 }
 
-const total = (minutes: ReadonlyMap<number, number>): number => [...minutes.values()].reduce((a, b) => a + b, 0)
+/** Of a day on which the rule holds. */
+function barredS({ windows, barred }: WateringRule, part: RulePart): number {
+  const stretches = part === 'window' ? outsideOf(windows) : insideOf(barred ?? [])
+  return sum(stretches.map(([fromS, toS]) => toS - fromS))
+}
+
+const total = (minutes: ReadonlyMap<number, number>): number => sum([...minutes.values()])
 
 function minutesByDay({ broken }: RuleOver, program: string): ReadonlyMap<number, number> {
   const minutes = new Map<number, number>()
