@@ -3,6 +3,9 @@
  * All text is final: numbers are rounded, units are attached, words come from the catalogue.
  */
 
+import type { BatteryYearFigure } from './figures/battery-year.ts'
+import type { NeedGivenFigure } from './figures/need-given.ts'
+import type { StripLoadFigure, WeekStripFigure } from './figures/week-strip.ts'
 import type { WiringFigure } from './figures/wiring.ts'
 
 /** How a value came to be known. Each looks different in print, and never by colour alone. */
@@ -77,8 +80,17 @@ export interface WorkingBlock {
   readonly limits?: string
 }
 
+/** Names with the headings that they are told of under; the pages are filled in when it is printed. */
+export interface IndexBlock {
+  readonly kind: 'index'
+  readonly entries: readonly { readonly name: string; readonly kind: string; readonly targets: readonly string[] }[]
+}
+
 export type FigureSpec =
+  | WeekStripFigure
+  | NeedGivenFigure
   | WiringFigure
+  | BatteryYearFigure
   /** The year, month by month: bars with the number above each. */
   | {
       readonly figure: 'months'
@@ -98,6 +110,8 @@ export type FigureSpec =
         readonly label: string
         readonly bars: readonly { readonly from: number; readonly to: number; readonly label: string }[]
       }[]
+      /** What is drawn meanwhile, below the lanes. */
+      readonly load?: StripLoadFigure
     }
   /** A wire run from controller to coil: segments with size and length. */
   | {
@@ -127,6 +141,7 @@ export type Block =
   | CautionBlock
   | FindingBlock
   | WorkingBlock
+  | IndexBlock
   | { readonly kind: 'figure'; readonly figure: FigureSpec; readonly caption: string }
   | { readonly kind: 'picture'; readonly file: string; readonly alt: string; readonly caption: string }
   | { readonly kind: 'not-supplied'; readonly text: string }
@@ -142,14 +157,18 @@ export type Block =
       readonly kind: 'signatures'
       readonly rows: readonly { readonly role: string; readonly fields: readonly string[] }[]
     }
-  /** The settings of one program in the order a person keys them in. */
-  | {
-      readonly kind: 'program-card'
-      readonly title: string
-      readonly lines: readonly { readonly label: string; readonly value: string }[]
-      readonly stations: readonly { readonly station: string; readonly waters: string; readonly runTime: string }[]
-      readonly foot?: string
-    }
+  | ProgramCardBlock
+  /** Two cards beside each other: as it is set, and what would be better. */
+  | { readonly kind: 'card-pair'; readonly left: ProgramCardBlock; readonly right: ProgramCardBlock }
+
+/** The settings of one program in the order a person keys them in. */
+export interface ProgramCardBlock {
+  readonly kind: 'program-card'
+  readonly title: string
+  readonly lines: readonly { readonly label: string; readonly value: string }[]
+  readonly stations: readonly { readonly station: string; readonly waters: string; readonly runTime: string }[]
+  readonly foot?: string
+}
 
 export interface QrSpec {
   /** Text in the code, upper case, so that it prints in the smaller alphanumeric mode. */

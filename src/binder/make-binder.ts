@@ -1,13 +1,17 @@
 import type { Binder, Section } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
+import { adviceSection } from './sections/advice.ts'
 import { batteriesSection } from './sections/batteries.ts'
 import { boxesSection } from './sections/boxes.ts'
+import { checklistsSection } from './sections/checklists.ts'
 import { closeoutDatesSection } from './sections/closeout-dates.ts'
 import { contactsSection } from './sections/contacts.ts'
 import { controllersSection } from './sections/controllers.ts'
 import { drawingsSection } from './sections/drawings.ts'
 import { faultFindingSection } from './sections/fault-finding.ts'
+import { glossarySection } from './sections/glossary.ts'
+import { indexSection } from './sections/index-of-names.ts'
 import { missingSection } from './sections/missing.ts'
 import { numbersSection } from './sections/numbers.ts'
 import { openItemsSection } from './sections/open-items.ts'
@@ -42,7 +46,9 @@ export function makeBinder(context: PageContext): Binder {
     wiresSection(context),
     scheduleSection(context),
     waterSection(context),
+    adviceSection(context),
     batteriesSection(context),
+    checklistsSection(context),
     faultFindingSection(context),
     visitsSection(context),
     sparesSection(context),
@@ -54,6 +60,13 @@ export function makeBinder(context: PageContext): Binder {
     openItemsSection(context)
   ]
   const signOffs = signOffsSection(context)
+  const all = [
+    ...body,
+    missingSection(context, [...body, signOffs]),
+    signOffs,
+    numbersSection(context),
+    glossarySection(context)
+  ]
   return {
     site: site.id,
     title: site.title,
@@ -63,7 +76,7 @@ export function makeBinder(context: PageContext): Binder {
     running: { left: words.binder.running(site.title, revisionOf(context)), right: words.binder.dataDate(plan.on) },
     cover: cover(context),
     contentsTitle: words.binder.contents,
-    sections: [...body, missingSection(context, [...body, signOffs]), signOffs, numbersSection(context)]
+    sections: [...all, indexSection(context, all)]
   }
 }
 

@@ -1,37 +1,33 @@
-import type { Block } from './blocks.ts'
+import type { ProgramCardBlock } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { rangeOf } from './range.ts'
 import { daysText } from './days.ts'
-import { sequenceEndS, sequenceProgram } from '../domain/schedule/sequence.ts'
-import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
 import { writeRunTime } from '../domain/schedule/text.ts'
 import { MONTHS } from '../units/date.ts'
 import { showClock } from '../units/clock.ts'
 import { roundedText } from '../units/show.ts'
 import type { Controller, Program } from '../model/site.ts'
 
-type ProgramCard = Extract<Block, { kind: 'program-card' }>
-
 /** The settings of each program in the order in which a person keys them in. `ids` are the controllers it stands for. */
 export function programCards(
   controller: Controller,
   context: PageContext,
   ids: readonly string[] = [controller.id]
-): ProgramCard[] {
+): ProgramCardBlock[] {
   return controller.programs.map(program => card(controller, program, context, ids))
 }
 
 function card(
   controller: Controller,
   program: Program,
-  { site, words }: PageContext,
+  { site, plan, words }: PageContext,
   ids: readonly string[]
-): ProgramCard {
+): ProgramCardBlock {
   const w = words.binder.controllers
   const lines = [
     { label: w.days, value: daysText(program.days) },
     { label: w.starts, value: program.starts.map(start => showClock(start, site.units)).join(', ') },
-    { label: w.percent, value: percentText(program) }
+    { label: w.percent, value: percentText(program.monthlyPercent) }
   ]
   if (program.from ?? program.to) {
     lines.push({
@@ -39,7 +35,8 @@ function card(
       value: [program.from && w.from(program.from), program.to && w.to(program.to)].filter(Boolean).join(' ')
     })
   }
-  const ends = program.starts.map(start => showClock(start + endMinutes(controller, program), site.units))
+  const pass = plan.passes.get(controller.id)?.find(one => one.program === program.id)
+  const ends = program.starts.map(start => showClock(start + (pass?.lengthMinutes ?? 0), site.units))
   lines.push({ label: w.ends, value: ends.join(', ') })
   return {
     kind: 'program-card',
@@ -56,18 +53,8 @@ function card(
   }
 }
 
-/** Minutes from a start time to the closing of the last valve, at 100 %. */
-export function endMinutes(controller: Controller, program: Program): number {
-  const sequence = sequenceProgram(program.stations, {
-    percent: 1,
-    stepS: controller.sheet?.runTimeStep?.si ?? DEFAULT_STEP_S,
-    delayS: controller.delayBetweenStations?.si ?? 0
-  })
-  return sequenceEndS(sequence) / 60
-}
-
-function percentText(program: Program): string {
-  const percents = program.monthlyPercent
+/** "Jan 0 · Feb 0 · … %", or "100 %" all year. */
+export function percentText(percents: Program['monthlyPercent']): string {
   if (!percents) return '100 %'
   return MONTHS.map((month, index) => `${month} ${roundedText((percents[index] ?? 1) * 100, 0)}`).join(' · ') + ' %'
 }

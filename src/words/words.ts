@@ -1,36 +1,51 @@
+import { adviceWords } from './en-US/advice.ts'
 import { binderWords } from './en-US/binder.ts'
 import { boxPageWords } from './en-US/box-page.ts'
 import { climateWords } from './en-US/climate.ts'
+import { checklistWords } from './en-US/checklists.ts'
 import { closeoutWords } from './en-US/closeout.ts'
+import { dueWords } from './en-US/due.ts'
 import { faultWords } from './en-US/faults.ts'
 import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
+import { stripWords } from './en-US/strips.ts'
+import { powerWords } from './en-US/power.ts'
 import { waterWords } from './en-US/water.ts'
 import { wiringWords } from './en-US/wiring.ts'
 
 /** All words of the outputs in one language. Another language is another object of this shape. */
 export interface Words {
   readonly language: string
+  readonly advice: typeof adviceWords
   readonly binder: typeof binderWords
   readonly boxPage: typeof boxPageWords
   readonly climate: typeof climateWords
+  readonly checklists: typeof checklistWords
   readonly closeout: typeof closeoutWords
+  readonly due: typeof dueWords
   readonly faults: typeof faultWords
   readonly label: typeof labelWords
   readonly office: typeof officeWords
+  readonly strips: typeof stripWords
+  readonly power: typeof powerWords
   readonly water: typeof waterWords
   readonly wiring: typeof wiringWords
 }
 
 export const EN_US: Words = {
   language: 'en-US',
+  advice: adviceWords,
   binder: binderWords,
   boxPage: boxPageWords,
   climate: climateWords,
+  checklists: checklistWords,
   closeout: closeoutWords,
+  due: dueWords,
   faults: faultWords,
   label: labelWords,
   office: officeWords,
+  power: powerWords,
+  strips: stripWords,
   water: waterWords,
   wiring: wiringWords
 }

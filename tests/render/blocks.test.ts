@@ -17,6 +17,7 @@ const KINDS: Readonly<Record<Block['kind'], true>> = {
   caution: true,
   finding: true,
   working: true,
+  index: true,
   figure: true,
   picture: true,
   'not-supplied': true,

@@ -2,7 +2,7 @@ import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import { groupBy } from '../../base/collections.ts'
 import { rangeOf } from '../range.ts'
 import type { PageContext } from '../context.ts'
-import { dayStrip } from '../day-strip.ts'
+import { stripBlocks, stripsOf } from '../day-strip.ts'
 import { programCards } from '../program-card.ts'
 import { orNotSupplied, plate, stated, notSupplied } from '../values.ts'
 import { showStated } from '../../units/show.ts'
@@ -15,43 +15,32 @@ const GROUP_FROM = 3
 export function controllersSection(context: PageContext): Section {
   const { site, words } = context
   const groups = [...groupBy(site.controllers, settingsKey).values()]
-  const shared = site.controllers.length >= GROUP_FROM ? siteStrip(context) : undefined
+  const shared = context.plan.strips.filter(one => one.of === 'supply').flatMap(one => stripBlocks(one, context))
   const blocks = groups.flatMap<Block>(group =>
     group.length >= GROUP_FROM
       ? alikeBlocks(group, context)
-      : group.flatMap(controller => controllerBlocks(controller, context, shared === undefined))
+      : group.flatMap(controller => controllerBlocks(controller, context))
   )
   return {
     id: 'controllers',
     title: words.binder.sections.controllers,
     newPage: true,
     notSupplied: site.controllers.length === 0,
-    blocks:
-      blocks.length > 0
-        ? [...(shared ? [shared] : []), ...blocks]
-        : [{ kind: 'not-supplied', text: words.binder.notSupplied }]
+    blocks: blocks.length > 0 ? [...shared, ...blocks] : [{ kind: 'not-supplied', text: words.binder.notSupplied }]
   }
 }
 
-function controllerBlocks(controller: Controller, context: PageContext, withStrip: boolean): Block[] {
+function controllerBlocks(controller: Controller, context: PageContext): Block[] {
   const { words } = context
-  const strip = withStrip ? dayStrip([controller], context) : undefined
   return [
     { kind: 'heading', id: `controller-${controller.id}`, text: controller.id },
     { kind: 'facts', rows: facts(controller, words) },
-    ...(strip ? [strip] : []),
     ...programCards(controller, context),
+    ...stripsOf('controller', controller.id, context),
     ...(controller.programs.length === 0
       ? [{ kind: 'not-supplied', text: words.binder.controllers.noProgram } as const]
       : [])
   ]
-}
-
-function siteStrip(context: PageContext): Block | undefined {
-  return dayStrip(
-    context.site.controllers.filter(one => one.outOfService === undefined),
-    context
-  )
 }
 
 /** Controllers that one person would set with one card: same sheet, same clock, same programs. */

@@ -15,7 +15,14 @@ export function daysInMonthByRule(
   month: number,
   isActive: (day: CalendarDay) => boolean = () => true
 ): number {
-  const active = daysOfYear(year).filter(day => day.month === month && isActive(day))
+  return daysByRule(
+    rule,
+    daysOfYear(year).filter(day => day.month === month && isActive(day))
+  )
+}
+
+/** Watering days among the days of a month that count, by the same rules. */
+export function daysByRule(rule: DayRule, active: readonly CalendarDay[]): number {
   switch (rule.kind) {
     case 'every-day':
       return active.length

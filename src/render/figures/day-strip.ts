@@ -1,5 +1,6 @@
 import type { FigureSpec } from '../../binder/blocks.ts'
 import { figure, hatch, label, line, monoWidth, rect, stack } from '../svg.ts'
+import { limitLine, loadSteps } from './load.ts'
 
 type DayStrip = Extract<FigureSpec, { figure: 'day-strip' }>
 type Lane = DayStrip['lanes'][number]
@@ -11,6 +12,7 @@ const TEXT = 7
 const ROW = 9
 const BAR = 11
 const HEAD = 22
+const LOAD = 44
 
 interface Scale {
   readonly at: (minute: number) => number
@@ -38,8 +40,32 @@ export function dayStripFigure(strip: DayStrip): string {
   const frame =
     line(NAMES, top, WIDTH - RIGHT, top, { class: 'heavy' }) +
     line(NAMES, bottom, WIDTH - RIGHT, bottom, { class: 'heavy' })
-  const inner = bands.join('') + hours.join('') + windowRows.text + lanes.text + frame
-  return figure(WIDTH, bottom + 4, strip.title, inner)
+  const load = strip.load ? placeLoad(strip.load, { at }, bottom) : { text: '', bottom: bottom + 4 }
+  const inner = bands.join('') + hours.join('') + windowRows.text + lanes.text + frame + load.text
+  return figure(WIDTH, load.bottom, strip.title, inner)
+}
+
+/** What is drawn over the day, on the hours of the lanes. Its words stand at the left, where no step can run through them. */
+function placeLoad(load: NonNullable<DayStrip['load']>, { at }: Scale, top: number): { text: string; bottom: number } {
+  const base = top + 12 + LOAD
+  const box = { at, base, height: LOAD, top: load.top }
+  const heightOf = (value: number) => base - (load.top > 0 ? value / load.top : 0) * LOAD
+  const peak = { y: heightOf(load.peak.value), text: load.peak.label }
+  const limit = load.limit && { y: heightOf(load.limit.value), text: load.limit.label }
+  const words = apart(limit ? [limit, peak] : [peak]).map(one => label(0, one.y, one.text, { class: 'small' }))
+  const text =
+    loadSteps(load.steps, box) +
+    (load.limit ? limitLine(load.limit.value, NAMES, WIDTH - RIGHT, box) : '') +
+    words.join('') +
+    label(0, base, load.label, { class: 'lane' }) +
+    line(NAMES, base, WIDTH - RIGHT, base, { class: 'heavy' })
+  return { text, bottom: base + 4 }
+}
+
+/** Words beside their heights, a line's height apart at least, and above the name of the load. */
+function apart<T extends { readonly y: number }>(words: readonly T[]): T[] {
+  const sorted = [...words].sort((a, b) => a.y - b.y)
+  return sorted.map((one, index) => ({ ...one, y: Math.max(one.y + 2.5, (sorted[0]?.y ?? 0) + 2.5 + index * ROW) }))
 }
 
 function placeWindows({ windows, fromMinute }: DayStrip, at: Scale['at']): { text: string; height: number } {

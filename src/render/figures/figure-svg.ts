@@ -1,6 +1,9 @@
 import type { FigureSpec } from '../../binder/blocks.ts'
+import { batteryYearFigure } from './battery-year.ts'
 import { dayStripFigure } from './day-strip.ts'
 import { monthsFigure } from './months.ts'
+import { needGivenFigure } from './need-given.ts'
+import { weekStripFigure } from './week-strip.ts'
 import { wireRunFigure } from './wire-run.ts'
 import { wiringFigure } from './wiring.ts'
 
@@ -11,8 +14,14 @@ export function figureSvg(spec: FigureSpec): string {
       return monthsFigure(spec)
     case 'day-strip':
       return dayStripFigure(spec)
+    case 'week-strip':
+      return weekStripFigure(spec)
+    case 'need-given':
+      return needGivenFigure(spec)
     case 'wire-run':
       return wireRunFigure(spec)
+    case 'battery-year':
+      return batteryYearFigure(spec)
     case 'wiring':
       return wiringFigure(spec)
   }

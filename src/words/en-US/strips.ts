@@ -1,0 +1,32 @@
+/** Words of the watering day and the watering week. */
+export const stripWords = {
+  dayTitle: (name: string, date: string) => `Watering day, ${name}, ${date}`,
+  day: (controllers: string, date: string) =>
+    `The fullest night of the year for ${controllers}: from noon of ${date} to noon, by the legal clock. Hatched behind the lanes: the hours allowed. Below: what is drawn.`,
+  weekTitle: (name: string) => `Watering week, ${name}`,
+  week: (controllers: string) =>
+    `The week of that night for ${controllers}. Each row runs from noon to noon; its hatched steps are what is drawn, the dashed frame the hours allowed on that day.`,
+  onSupply: (supply: string, controllers: string) => `all controllers on ${supply} (${controllers})`,
+  window: 'hours allowed',
+  load: (unit: string) => `Flow, ${unit}`,
+  peak: (flow: string) => `most ${flow}`,
+  limit: (flow: string) => `limit ${flow}`,
+  weekdays: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'],
+  row: (weekday: string, date: string) => `${weekday} ${date}`,
+  runs: 'Run by run, the fullest night',
+  opens: 'Opens',
+  shuts: 'Shuts',
+  station: 'Station',
+  waters: 'Waters',
+  program: 'Program',
+  minutes: 'Open',
+  flow: 'Flow',
+  days: 'The week, night by night',
+  night: 'From noon of',
+  count: 'Runs',
+  open: 'Open valve',
+  most: 'Most at once',
+  first: 'First opens',
+  last: 'Last shuts',
+  noFlow: (stations: string) => `No flow is stated for ${stations}: what they draw is not in the figure.`
+}
