@@ -115,6 +115,8 @@ export interface ScriptController {
     readonly monthlyPercent?: readonly number[]
     readonly from?: IsoDate
     readonly to?: IsoDate
+    /** Days on which it is held back, those of its controller among them; past ones are left out. */
+    readonly suspensions?: readonly { readonly from: IsoDate; readonly to: IsoDate }[]
   }[]
 }
 

@@ -1,8 +1,9 @@
-import type { BoxPageScript } from './pages.ts'
+import type { BoxPageScript, ScriptController } from './pages.ts'
 import type { PageContext } from './context.ts'
 import { isPresent } from '../base/absent.ts'
 import { DEFAULT_STEP_S } from '../domain/schedule/controller.ts'
-import type { Controller } from '../model/site.ts'
+import type { Controller, Suspension } from '../model/site.ts'
+import type { IsoDate } from '../units/date.ts'
 
 /** What the page's script needs to say what holds on the day the page is read, rather than on the day it was made. */
 export function pageScriptData(controllers: readonly Controller[], { site, plan }: PageContext): BoxPageScript {
@@ -20,7 +21,7 @@ export function pageScriptData(controllers: readonly Controller[], { site, plan 
       delayBetweenStationsS: one.delayBetweenStations?.si ?? 0,
       stepS: one.sheet?.runTimeStep?.si ?? DEFAULT_STEP_S,
       ...(one.outOfService === undefined ? {} : { outOfService: one.outOfService }),
-      programs: one.programs.map(({ id, days, starts, stations, monthlyPercent, from, to }) => ({
+      programs: one.programs.map(({ id, days, starts, stations, monthlyPercent, from, to, suspensions }) => ({
         id,
         days,
         starts,
@@ -30,8 +31,18 @@ export function pageScriptData(controllers: readonly Controller[], { site, plan 
         }),
         ...(monthlyPercent ? { monthlyPercent } : {}),
         ...(from ? { from } : {}),
-        ...(to ? { to } : {})
+        ...(to ? { to } : {}),
+        ...ahead([...(one.suspensions ?? []), ...(suspensions ?? [])], plan.on)
       }))
     }))
   }
+}
+
+/** Without the reasons and the places in files, which are no matter of a public page. */
+function ahead(
+  suspensions: readonly Suspension[],
+  on: IsoDate
+): Pick<ScriptController['programs'][number], 'suspensions'> {
+  const left = suspensions.filter(({ to }) => to >= on).map(({ from, to }) => ({ from, to }))
+  return left.length === 0 ? {} : { suspensions: left }
 }

@@ -4,6 +4,7 @@ import { percentIn } from '../domain/schedule/controller.ts'
 import { runsOn } from '../domain/schedule/days.ts'
 import { DAY_S } from '../domain/schedule/run-times.ts'
 import { sequenceProgram } from '../domain/schedule/sequence.ts'
+import { isSuspended } from '../domain/schedule/suspended.ts'
 import { fromEpochDay, monthOf } from '../units/date.ts'
 import type { EpochDay, MonthDay } from '../units/date.ts'
 
@@ -44,7 +45,9 @@ function openingsStarted(controller: ScriptController, day: EpochDay): Opening[]
   const yearDay = { day, iso, monthDay: iso.slice(5) as MonthDay, month: monthOf(iso) }
   if (!isInSeason(yearDay, controller.season)) return []
   return controller.programs
-    .filter(program => isInDates(yearDay, program) && runsOn(program.days, day))
+    .filter(
+      program => isInDates(yearDay, program) && runsOn(program.days, day) && !isSuspended(yearDay, program.suspensions)
+    )
     .flatMap(program => openingsOf(controller, program, yearDay.month))
 }
 

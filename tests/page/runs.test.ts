@@ -45,6 +45,18 @@ describe('what opens on a day', () => {
     expect(times(controller([two]), '2026-05-02')).toEqual([[5, 20]])
   })
 
+  it('nothing starts on suspended days, and what started the evening before goes on', () => {
+    const suspensions = [{ from: date('2026-05-01'), to: date('2026-05-03') }]
+    const late = program({
+      starts: [1430],
+      suspensions,
+      stations: [1, 2].map(number => ({ number, waters: '', runTime: { cycles: 1, cycleS: 900, soakS: 0 } }))
+    })
+    expect(times(controller([late]), '2026-05-01')).toEqual([[5, 20]])
+    expect(times(controller([late]), '2026-05-03')).toEqual([])
+    expect(nextOpening(controller([late]), day('2026-05-01'))?.day).toBe(day('2026-05-04'))
+  })
+
   it('nothing opens on a controller that is out of service', () => {
     expect(openingsOn(controller([program()], { outOfService: 'removed for works' }), day('2026-05-01'))).toEqual([])
   })
