@@ -19,6 +19,12 @@ export interface Plausible {
 /** Units that meters count in, the likelier slips first: kL for ML, gallons for hundreds of cubic feet. */
 export const METER_UNITS = ['m³', 'kL', 'ML', 'L', 'gal', 'HCF', 'ft³'] as const
 
+/** Units of flow that are mistaken for one another. */
+export const FLOW_UNITS = ['L/h', 'L/min', 'gph', 'gpm', 'm³/h', 'L/s'] as const
+
+/** One to one, rise over run: steeper ground is not watered. From memory. */
+export const MOST_SLOPE = 1
+
 const BAR = 100_000
 const L_PER_MIN = 1 / 60_000
 const MM_PER_H = 1 / 3_600_000

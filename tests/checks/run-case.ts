@@ -69,10 +69,10 @@ export function workedCase(check: Check, of: 'example' | 'instead'): Case {
   }
 }
 
-/** Most worked cases are keys of a site file; one is a register, and one that starts with its day is a visit. */
+/** Most worked cases are keys of a site file; one is a register, and one that starts with its day is a visit, or several with a line of dashes between. */
 function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits'> {
   if (text.startsWith('tag,')) return { keys: '', register: text, visits: [] }
-  return text.startsWith('on: ') ? { keys: '', visits: [text] } : { keys: text, visits: [] }
+  return text.startsWith('on: ') ? { keys: '', visits: text.split(/^---\n/mu) } : { keys: text, visits: [] }
 }
 
 function inputOf({ keys, sheets, visits }: Case): SiteInput {

@@ -7,13 +7,15 @@ import { roundedText, show, showStated } from '../../units/show.ts'
 import type { UnitSystem } from '../../units/show.ts'
 import type { Report, SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { slips } from './slips.ts'
 import { unlikelyAmounts } from './unlikely-amounts.ts'
 
 export const unitUnlikely: SiteCheck = {
   card: {
     code: 'file/unit-unlikely',
     severity: 'warning',
-    looksAt: 'A value far outside what is likely for its kind, as when square feet are written as square meters.',
+    looksAt:
+      'A value far outside what is likely for its kind, or against another figure of the record: square feet as square meters, liters an hour as liters a minute, kiloliters as megaliters on a meter, degrees as percent of slope.',
     why: 'A unit that slipped goes unnoticed into every figure made from it.',
     sources: ['from-memory', 'project-rule'],
     fix: 'Look at the record again. If the unit slipped, correct it; a value that is true may stay.',
@@ -26,9 +28,10 @@ export const unitUnlikely: SiteCheck = {
   - { id: K1/2, zone: Z2, devices: { kind: spray, flow: 42 L/min }, area: 240 m² }`
     }
   },
-  run: ({ site }, report) => {
+  run: ({ site, plan }, report) => {
     for (const station of site.stations) judgeRate(site, station, report)
     for (const one of unlikelyAmounts(site)) report(one)
+    for (const one of slips(site, plan)) report(one)
   }
 }
 

@@ -11,13 +11,13 @@ import { makePlants, plants } from './plants.ts'
 import { quantity } from './quantities.ts'
 import { makeReading, reading } from './reading.ts'
 import { either, list, record } from './record.ts'
+import { slope } from './slope.ts'
 import { makeSoil, soil } from './soil.ts'
 import { pattern, text } from './texts.ts'
 import { makeValve, valve } from './valve.ts'
 import { makeSplice, makeWire, splice, wire } from './wire.ts'
 
 const STATION_ID = /^(.*\S)\s*\/\s*0*([1-9]\d*)$/u
-const SLOPE = /^\d+(?:\.\d+)?\s*%$|^\d+(?:\.\d+)?\s*:\s*\d+(?:\.\d+)?$|^(?:flat|level)$/u
 
 const VALVE = {
   does: 'The valve; a list where coils are wired in parallel to one output.',
@@ -63,7 +63,7 @@ export const station = record(
     plants: optional(plants),
     phases: optional(phases),
     soil: optional(soil),
-    slope: optional(pattern('Slope of the ground: percent, or run to rise.', '1 %', SLOPE, 'a slope')),
+    slope: optional(slope('Slope of the ground: percent, or run to rise.', '1 %')),
     readings: optional(
       list(reading, { does: 'Readings, the first at closeout.', example: '[{ on: 2026-03-20, coil: 4.3 ohm }]' })
     ),
