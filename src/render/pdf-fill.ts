@@ -24,21 +24,23 @@ export function fillPlaceholders(file: PdfFile, numbers: readonly number[]): Pdf
   if (numbers.length < PLACES.length || wanted.some(text => text.length > WIDTH)) return undefined
   const objects = new Map(file.objects)
   const expected = placeholders(numbers.length).map(plain)
-  const filling: Filling = { expected, wanted, advances: new Set(), at: 0 }
+  const filling: Filling = { expected, wanted, advances: new Map(), at: 0 }
   const fonts = new Map<number, Letters>()
   for (const content of contentStreams(file)) {
     if (filling.at === wanted.length) break
     const filled = fillStream(objects.get(content) ?? '', filling, font => lettersOf(file, font, fonts))
     if (filled !== undefined) objects.set(content, filled)
   }
-  return filling.at === wanted.length && filling.advances.size === 1 ? { ...file, objects } : undefined
+  return filling.at === wanted.length && [...filling.advances.values()].every(widths => widths.size === 1)
+    ? { ...file, objects }
+    : undefined
 }
 
 interface Filling {
   readonly expected: readonly string[]
   readonly wanted: readonly string[]
-  /** Widths met between one figure and the next. */
-  readonly advances: Set<string>
+  /** Widths met between one figure and the next, by font and size. */
+  readonly advances: Map<string, Set<string>>
   at: number
 }
 
@@ -56,20 +58,22 @@ function contentStreams(file: PdfFile): number[] {
 }
 
 /** A text object, its font by object number, and the letters shown in it. ISO 32000-1:2008, 9.4. */
-const TEXT = /BT\n\/F(\d+) [\d.]+ Tf\n[^]*?\nET/gu
+const TEXT = /BT\n\/F(\d+) ([\d.]+) Tf\n[^]*?\nET/gu
 const SHOWN = /<((?:[0-9A-F]{4})+)> Tj/gu
 
 function fillStream(object: string, filling: Filling, letters: (font: number) => Letters): string | undefined {
   const text = inflated(object)
   if (text === undefined) return undefined
   const before = filling.at
-  const filled = text.replace(TEXT, (block, font: string) => {
+  const filled = text.replace(TEXT, (block, font: string, size: string) => {
     const { letterOf, codeOf } = letters(Number(font))
     const codes = [...block.matchAll(SHOWN)].flatMap(match => (match[1] ?? '').match(/.{4}/gu) ?? [])
     if (codes.map(code => letterOf.get(code) ?? '').join('') !== filling.expected[filling.at]) return block
     const put = [...(filling.wanted[filling.at] ?? '')].map(letter => codeOf.get(letter))
     if (put.includes(undefined)) return block
-    for (const [, advance] of block.matchAll(/^([\d.]+) 0 Td </gmu)) filling.advances.add(advance ?? '')
+    const widths = filling.advances.get(`${font} ${size}`) ?? new Set<string>()
+    for (const [, advance] of block.matchAll(/^([\d.]+) 0 Td </gmu)) widths.add(advance ?? '')
+    filling.advances.set(`${font} ${size}`, widths)
     filling.at += 1
     let index = 0
     return block.replace(SHOWN, (_, shown: string) => `<${put.slice(index, (index += shown.length / 4)).join('')}> Tj`)

@@ -10,6 +10,7 @@ import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
 import { stripWords } from './en-US/strips.ts'
 import { powerWords } from './en-US/power.ts'
+import { unitWords } from './en-US/units.ts'
 import { waterWords } from './en-US/water.ts'
 import { wiringWords } from './en-US/wiring.ts'
 
@@ -28,6 +29,7 @@ export interface Words {
   readonly office: typeof officeWords
   readonly strips: typeof stripWords
   readonly power: typeof powerWords
+  readonly units: typeof unitWords
   readonly water: typeof waterWords
   readonly wiring: typeof wiringWords
 }
@@ -46,6 +48,7 @@ export const EN_US: Words = {
   office: officeWords,
   power: powerWords,
   strips: stripWords,
+  units: unitWords,
   water: waterWords,
   wiring: wiringWords
 }

@@ -593,6 +593,21 @@ export const BINDER_METRIC: Binder = {
         },
         { kind: 'paragraph', text: 'Letters that must be there: Ω µ ² ³ ° × − – — · ½ ¼ ≤ ≥ ≈ √ → ″ Łódź', small: true }
       ]
+    },
+    {
+      id: 'index',
+      title: 'Index of boxes, zones and parts',
+      newPage: false,
+      blocks: [
+        {
+          kind: 'index',
+          entries: [
+            { name: 'K1', kind: 'controller', targets: ['controllers', 'controller-k1', 'numbers'] },
+            { name: 'VB1', kind: 'valve box', targets: ['boxes'] },
+            { name: 'Z3', kind: 'zone', targets: ['zones', 'numbers'] }
+          ]
+        }
+      ]
     }
   ]
 }

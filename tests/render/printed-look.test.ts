@@ -28,11 +28,10 @@ afterAll(async () => {
 })
 
 async function print(template: string, view: Binder | LabelSheet): Promise<Uint8Array> {
-  const html = renderPage(template, view)
+  writeFileSync(join(folder, 'page.html'), renderPage(template, view))
   const job = {
     root: folder,
     path: 'page.html',
-    html,
     base: 'https://example.org/',
     paper: view.paper,
     on: date('2026-05-01')

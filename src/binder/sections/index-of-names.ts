@@ -1,0 +1,13 @@
+import type { Section } from '../blocks.ts'
+import type { PageContext } from '../context.ts'
+import { indexBlock } from '../index-entries.ts'
+
+/** The index of boxes, zones and parts, with the pages where they are told of. */
+export function indexSection({ site, words }: PageContext, sections: readonly Section[]): Section {
+  return {
+    id: 'index',
+    title: words.checklists.index,
+    newPage: false,
+    blocks: [indexBlock(site, sections, words)]
+  }
+}
