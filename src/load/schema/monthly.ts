@@ -6,7 +6,7 @@ import type { Quantity } from '../../units/quantity.ts'
 import { optional } from './field.ts'
 import type { KeyDoc } from './field.ts'
 import { quantity } from './quantities.ts'
-import type { Floor } from './quantities.ts'
+import type { Ceiling, Floor } from './quantities.ts'
 import { either, record } from './record.ts'
 import { quantityRow } from './rows.ts'
 
@@ -23,13 +23,13 @@ interface Of<D extends Dimension> {
   readonly row: string
   readonly floor: Floor
   /** The most that an amount may be, in the coherent unit, and what to say of more. */
-  readonly most?: { readonly si: number; readonly words: string }
+  readonly most?: Ceiling
 }
 
 /** Twelve keys Jan to Dec, each of which may be left out, or a pasted row of twelve amounts with one unit behind it. */
 export function monthly<D extends Dimension>(facts: Of<D>) {
-  const { what, does, of, dimension, one, row, floor } = facts
-  const month = (name: Month) => optional(quantity(`${name}, ${of}.`, dimension, one, floor))
+  const { what, does, of, dimension, one, row, floor, most } = facts
+  const month = (name: Month) => optional(quantity(`${name}, ${of}.`, dimension, one, floor, most))
   type Shape = Record<Month, ReturnType<typeof month>>
   const map: KeyDoc = { does, example: `{ Jun: ${one}, Jul: ${one} }` }
   const shape = Object.fromEntries(MONTHS.map(name => [name, month(name)])) as Shape

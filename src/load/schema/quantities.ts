@@ -12,12 +12,19 @@ import type { JsonShape } from './field.ts'
 /** How low an amount may be: an area is more than nothing, a wire may be 0 m long, a temperature may be below zero. */
 export type Floor = 'above-zero' | 'zero' | 'any'
 
+/** How high an amount may be, in the coherent unit, and what is wrong with more. */
+export interface Ceiling {
+  readonly si: number
+  readonly words: string
+}
+
 /** An amount with its unit, "38 L/min". A bare number is never taken. */
 export function quantity<D extends Dimension>(
   does: string,
   dimension: D,
   example: string,
-  floor: Floor = 'above-zero'
+  floor: Floor = 'above-zero',
+  most?: Ceiling
 ): z.ZodType<Quantity<D>> {
   return field({ does, example }, quantityShape(dimension), value => {
     const parsed = parseQuantity(String(value), dimension)
@@ -30,6 +37,7 @@ export function quantity<D extends Dimension>(
         : 'must be a number that can be counted'
       return wrong('file/out-of-range', { range, example })
     }
+    if (most && amount.si > most.si * (1 + 1e-9)) return wrong('file/out-of-range', { range: most.words, example })
     return taken(amount)
   })
 }

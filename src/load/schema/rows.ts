@@ -62,13 +62,15 @@ function readOne<D extends Dimension>(
   const [dimension] = dimensions
   if (!first || first.ok || dimension === undefined) throw new Error('a row has a dimension')
   const fault = quantityWrong(first.problem, dimension, of.example, text.trim())
-  return first.problem.kind === 'unit-missing' ? wholeRow(fault, of.text) : withoutCorrection(fault)
+  return first.problem.kind === 'unit-missing' ? wholeRow(fault, of) : withoutCorrection(fault)
 }
 
-/** The unit that is missing stands once, behind the row. */
-function wholeRow(fault: Wrong, row: string): Wrong {
-  const unit = /[^\d\s.,+\-−].*$/u.exec(fault.value ?? '')?.[0]
-  return unit === undefined ? withoutCorrection(fault) : wrong(fault.code, fault.details, `${row} ${unit}`)
+/** The unit that is missing stands once, behind the row: the likely one, or that of the example where it is none of the likely ones. */
+function wholeRow(fault: Wrong, { text, example }: { readonly text: string; readonly example: string }): Wrong {
+  const own = /[^\d\s.,+\-−"]+(?="?$)/u.exec(example)?.[0] ?? ''
+  const likely = fault.details['units']
+  const units = Array.isArray(likely) && likely.includes(own) ? (likely as string[]) : [own]
+  return wrong(fault.code, { ...fault.details, number: text, units }, `${text} ${units[0]}`)
 }
 
 const withoutCorrection = ({ code, details }: Wrong): Wrong => wrong(code, details)
