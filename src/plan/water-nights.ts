@@ -1,6 +1,7 @@
 import { isAbsent, isPresent } from '../base/absent.ts'
 import { groupBy, sum } from '../base/collections.ts'
 import { hoursAllowed } from '../domain/schedule/rules.ts'
+import { numberer } from '../domain/schedule/numberer.ts'
 import { DAY_S } from '../domain/schedule/run-times.ts'
 import type { DayPattern } from '../domain/schedule/year-runs.ts'
 import type { Controller, Site } from '../model/site.ts'
@@ -50,9 +51,14 @@ function nightFrom({ wateringRules }: Site): number | undefined {
 
 function allowance(site: Site): AllowedOn {
   const hoursOn = hoursAllowed(site.wateringRules, ruleFacts(site))
+  const known = new Map<ReturnType<typeof hoursOn>, number | undefined>()
   return day => {
-    const hours = allowedHours(hoursOn(day))
-    return isAbsent(hours) ? undefined : hours.allowedS
+    const windows = hoursOn(day)
+    if (!known.has(windows)) {
+      const hours = allowedHours(windows)
+      known.set(windows, isAbsent(hours) ? undefined : hours.allowedS)
+    }
+    return known.get(windows)
   }
 }
 
@@ -77,26 +83,39 @@ function nightsOf(
   nightFromS: number,
   allowedOn: AllowedOn
 ): readonly Night[] {
-  const nights = new Map<EpochDay, string[]>()
+  const nights = new Map<EpochDay, (readonly string[])[]>()
   for (const { id } of controllers) {
     const known = new Map<DayPattern, ReturnType<typeof openedByNight>>()
     for (const { day, pattern } of schedules.get(id)?.legal.days ?? []) {
       const opened = known.get(pattern) ?? openedByNight(id, pattern, nightFromS)
       known.set(pattern, opened)
       for (const [offset, stations] of opened) {
-        const night = nights.get(day + offset) ?? []
-        nights.set(day + offset, night)
-        night.push(...stations)
+        const night = nights.get(day + offset)
+        if (night) night.push(stations)
+        else nights.set(day + offset, [stations])
       }
     }
   }
+  const together = joiner()
   return [...nights]
     .sort(([a], [b]) => a - b)
-    .flatMap(([day, stations]) => {
+    .flatMap(([day, lists]) => {
       const allowedS = allowedOn(day)
       if (allowedS === undefined) return []
-      return [{ month: monthOf(fromEpochDay(day)), allowedS, stations: [...new Set(stations)] }]
+      return [{ month: monthOf(fromEpochDay(day)), allowedS, stations: together(lists) }]
     })
+}
+
+/** Lists as one, without doubles; the same lists give the same one. */
+function joiner(): (lists: readonly (readonly string[])[]) => readonly string[] {
+  const idOf = numberer<readonly string[]>()
+  const known = new Map<string, readonly string[]>()
+  return lists => {
+    const key = lists.map(idOf).join()
+    const joined = known.get(key) ?? [...new Set(lists.flat())]
+    known.set(key, joined)
+    return joined
+  }
 }
 
 /** Ids of the stations that a pattern opens, by the night in which they open: -1 is the one that began the day before. */
@@ -121,15 +140,14 @@ function fullest(
     const need = water.get(id)?.months[month - 1]?.needS
     return need !== undefined && isPresent(need) ? need : undefined
   }
-  const kinds = [...groupBy(nights, ({ allowedS, stations }) => `${allowedS} ${stations.join()}`).values()]
-  const asked = kinds.flatMap(([night]) => {
-    if (!night) return []
-    const { stations, allowedS } = night
+  const idOf = numberer<readonly string[]>()
+  const kinds = new Map(nights.map(night => [`${night.allowedS} ${idOf(night.stations)}`, night]))
+  const asked = [...kinds.values()].map(({ stations, allowedS }) => {
     const own = controllers.map(({ id }) =>
       sum(stations.filter(one => one.startsWith(`${id}/`)).map(one => needOf(one) ?? 0))
     )
     // A controller runs one zone at a time, however many the supply allows.
-    return [{ stations, allowedS, needS: Math.max(sum(own) / group.zonesAtOnce, ...own) }]
+    return { stations, allowedS, needS: Math.max(sum(own) / group.zonesAtOnce, ...own) }
   })
   const most = asked.reduce((best, one) => (one.needS - one.allowedS > best.needS - best.allowedS ? one : best))
   return {

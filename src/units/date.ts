@@ -83,8 +83,15 @@ export function epochDay(day: IsoDate): EpochDay {
   return Date.UTC(yearOf(day), monthOf(day) - 1, dayOf(day)) / 86_400_000
 }
 
+const isoDates = new Map<EpochDay, IsoDate>()
+
+/** Known days are kept: schedules ask for those of a few years again and again. */
 export function fromEpochDay(day: EpochDay): IsoDate {
-  return new Date(day * 86_400_000).toISOString().slice(0, 10) as IsoDate
+  const known = isoDates.get(day)
+  if (known !== undefined) return known
+  const iso = new Date(day * 86_400_000).toISOString().slice(0, 10) as IsoDate
+  isoDates.set(day, iso)
+  return iso
 }
 
 export const yearOf = (day: IsoDate): number => Number(day.slice(0, 4))

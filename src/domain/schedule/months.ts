@@ -1,6 +1,8 @@
+import { groupBy } from '../../base/collections.ts'
 import { isInDates, isInSeason } from './active.ts'
+import { daysOfYear } from './calendar-days.ts'
 import { percentIn } from './controller.ts'
-import { daysInMonthByRule } from './days-in-month.ts'
+import { daysByRule } from './days-in-month.ts'
 import { monthlyMinutes } from './monthly-minutes.ts'
 import { isSuspended } from './suspended.ts'
 import type { CalendarDay } from './calendar-days.ts'
@@ -34,11 +36,22 @@ export function stationMonths(
   { season, flowM3s }: StationYearSettings
 ): StationYear[] {
   return controller.programs.flatMap(program => {
-    const isActive = (day: CalendarDay) =>
-      isInSeason(day, season) && isInDates(day, program) && !isSuspended(day, program.suspensions)
-    const days = MONTH_NUMBERS.map(month => daysInMonthByRule(program.days, year, month, isActive))
+    const active = activeByMonth(program, year, season)
+    const days = MONTH_NUMBERS.map(month => daysByRule(program.days, active.get(month) ?? []))
     return program.stations.map(entry => stationYear(controller, program, entry, days, flowM3s?.(entry.number)))
   })
+}
+
+/** The days on which a program may start, by month. */
+function activeByMonth(
+  program: ScheduledProgram,
+  year: number,
+  season: WateringSeason | undefined
+): ReadonlyMap<number, readonly CalendarDay[]> {
+  const active = daysOfYear(year).filter(
+    day => isInSeason(day, season) && isInDates(day, program) && !isSuspended(day, program.suspensions)
+  )
+  return groupBy(active, ({ month }) => month)
 }
 
 function stationYear(

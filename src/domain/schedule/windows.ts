@@ -1,6 +1,7 @@
 import type { EpochDay } from '../../units/date.ts'
 import { numberer } from './numberer.ts'
 import { DAY_S } from './run-times.ts'
+import { NONE } from './stretches.ts'
 import type { Stretch, Stretches } from './stretches.ts'
 import { patternEndS } from './year-runs.ts'
 import type { DayPattern, PatternRun, YearRuns } from './year-runs.ts'
@@ -33,9 +34,9 @@ export function outside(days: YearRuns, barredOn: BarredOn, binds: (station: num
   const known = new Map<DayPattern, Map<string, readonly OutsideRun[]>>()
   const found: OutsideDay[] = []
   for (const { day, pattern } of days) {
-    const barred = spanOf(pattern).map(offset => barredOn(day + offset))
+    const barred = barredOver(day, pattern, barredOn)
     if (barred.every(one => one.length === 0)) continue
-    const key = barred.map(idOf).join()
+    const key = barred.length === 1 ? String(idOf(barred[0] ?? NONE)) : barred.map(idOf).join()
     const own = known.get(pattern) ?? new Map<string, readonly OutsideRun[]>()
     known.set(pattern, own)
     const runs = own.get(key) ?? pattern.flatMap(run => (binds(run.station) ? outsideRun(run, barred) : []))
@@ -45,9 +46,12 @@ export function outside(days: YearRuns, barredOn: BarredOn, binds: (station: num
   return found
 }
 
-/** Days that the water of a pattern reaches: 0, and 1 where it flows past midnight. */
-function spanOf(pattern: DayPattern): readonly number[] {
-  return Array.from({ length: Math.max(1, Math.ceil(patternEndS(pattern) / DAY_S)) }, (_, offset) => offset)
+/** What is barred of each day that the water of a pattern reaches, its own first: one more where it flows past midnight. */
+function barredOver(day: EpochDay, pattern: DayPattern, barredOn: BarredOn): readonly Stretches[] {
+  const barred = [barredOn(day)]
+  const endS = patternEndS(pattern)
+  for (let offset = 1; offset * DAY_S < endS; offset += 1) barred.push(barredOn(day + offset))
+  return barred
 }
 
 function outsideRun(run: PatternRun, barred: readonly Stretches[]): OutsideRun[] {
