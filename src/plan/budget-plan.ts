@@ -57,6 +57,8 @@ export interface MeterPeriod {
   readonly meteredM3: Maybe<number>
   /** From noon of the first day to noon of the last, by the programs as they stand now. */
   readonly programmedM3: number
+  /** Days of that time on which a valve opens, by the programs. */
+  readonly wateringDays: number
   /** Of the allowance, the days of that time. */
   readonly allowanceM3: Maybe<number>
   /** The unit that the later reading was probably in, and what the meter then counted. */

@@ -1,7 +1,8 @@
 import { absent, isAbsent, isPresent } from '../base/absent.ts'
 import type { Maybe } from '../base/absent.ts'
-import { groupBy, sortedBy, sum } from '../base/collections.ts'
+import { groupBy, sortedBy } from '../base/collections.ts'
 import { daysFrom } from '../domain/schedule/calendar-days.ts'
+import type { ScheduledController } from '../domain/schedule/controller.ts'
 import { dayRuns } from '../domain/schedule/expand-year.ts'
 import { DAY_S, openingS } from '../domain/schedule/run-times.ts'
 import { runsOf } from '../domain/schedule/year-runs.ts'
@@ -64,7 +65,7 @@ function periodsOf(
       continue
     }
     const [from, to] = [earlier.on, on]
-    const programmedM3 = programmedBetweenM3(site, supply, from, to)
+    const { programmedM3, wateringDays } = programmedBetween(site, supply, from, to)
     const metered = meteredM3(shownM3, meter.si)
     const slip = meterSlip(shownM3, meter, programmedM3)
     periods.push({
@@ -75,6 +76,7 @@ function periodsOf(
       reading: record,
       meteredM3: metered,
       programmedM3,
+      wateringDays,
       allowanceM3: allowanceBetween(months, from, to),
       ...(slip ? { slip } : {})
     })
@@ -84,21 +86,39 @@ function periodsOf(
 }
 
 /** As the programs stand now, from noon to noon. */
-function programmedBetweenM3(site: Site, supply: Supply, from: IsoDate, to: IsoDate): number {
+function programmedBetween(
+  site: Site,
+  supply: Supply,
+  from: IsoDate,
+  to: IsoDate
+): Pick<MeterPeriod, 'programmedM3' | 'wateringDays'> {
   const [first, last] = [epochDay(from), epochDay(to)]
   const [fromS, toS] = [first * DAY_S + NOON_S, last * DAY_S + NOON_S]
   const days = daysFrom(first, last - first + 1)
-  return sum(
-    controllersOn(site, supply).map(controller => {
-      const flows = flowsOf(site, controller.id)
-      let volumeM3 = 0
-      for (const run of runsOf(dayRuns(scheduledController(site, controller), days, site.season))) {
-        const opens = openingS(run)
-        if (opens >= fromS && opens < toS) volumeM3 += (flows.get(run.station) ?? 0) * run.durationS
-      }
-      return volumeM3
-    })
-  )
+  const watering = new Set<EpochDay>()
+  let programmedM3 = 0
+  for (const controller of controllersOn(site, supply)) {
+    const flows = flowsOf(site, controller.id)
+    const scheduled = countedBack(scheduledController(site, controller), first)
+    for (const run of runsOf(dayRuns(scheduled, days, site.season))) {
+      const opens = openingS(run)
+      if (opens < fromS || opens >= toS) continue
+      programmedM3 += (flows.get(run.station) ?? 0) * run.durationS
+      watering.add(run.day)
+    }
+  }
+  return { programmedM3, wateringDays: watering.size }
+}
+
+/** A program that counts days from a date to come is taken to have counted so before, since no older program is on file. */
+function countedBack(controller: ScheduledController, first: EpochDay): ScheduledController {
+  const programs = controller.programs.map(program => {
+    const { days } = program
+    if (days.kind !== 'every-n-days') return program
+    const periods = Math.max(0, Math.ceil((epochDay(days.from) - first) / days.every))
+    return { ...program, days: { ...days, from: fromEpochDay(epochDay(days.from) - periods * days.every) } }
+  })
+  return { ...controller, programs }
 }
 
 function flowsOf(site: Site, controller: string): ReadonlyMap<number, number> {

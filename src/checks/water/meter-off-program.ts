@@ -11,15 +11,15 @@ import { at } from '../at.ts'
 const MOST_SHARE = 1.25
 const LEAST_SHARE = 0.75
 
-/** A shorter stretch hangs too much on the hour of the reading. Rule of the project. */
-const LEAST_DAYS = 7
+/** Fewer watering days hang too much on the hour of the reading, and on the day on which the controllers were switched on. Rule of the project. */
+const LEAST_WATERING_DAYS = 7
 
 export const meterOffProgram: SiteCheck = {
   card: {
     code: 'water/meter-off-program',
     severity: 'warning',
     looksAt:
-      'What the meter of a supply counted between the last two readings, against what the programs gave in those days: more than a quarter over or under. Programs as they stand now; stretches of less than a week are left out.',
+      'What the meter of a supply counted between the last two readings, against what the programs gave in those days: more than a quarter over or under. Programs as they stand now; stretches with fewer than seven watering days are left out.',
     why: 'More than was programmed is a leak, a valve that does not close, or a run that somebody left on. Less is a shut-off that stands closed, a valve that does not open, a sensor that holds back, or a dead battery.',
     sources: ['common-practice', 'project-rule'],
     fix: 'Shut all valves and watch the meter; then run zone by zone and compare each with its flow on file.',
@@ -45,8 +45,8 @@ readings: [{ supply: S1, meter: 1289.4 m³ }]`
 }
 
 function judge(period: MeterPeriod, units: UnitSystem, report: Report): void {
-  const { supply, from, to, days, reading, meteredM3, programmedM3, slip } = period
-  if (isAbsent(meteredM3) || slip || days < LEAST_DAYS || !(programmedM3 > 0)) return
+  const { supply, from, to, reading, meteredM3, programmedM3, wateringDays, slip } = period
+  if (isAbsent(meteredM3) || slip || wateringDays < LEAST_WATERING_DAYS || !(programmedM3 > 0)) return
   const share = meteredM3 / programmedM3
   if (atMost(share, MOST_SHARE) && atLeast(share, LEAST_SHARE)) return
   const over = share > 1
