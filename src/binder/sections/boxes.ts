@@ -3,21 +3,27 @@ import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 import { holdsOf } from '../holds.ts'
 import { tagQr, tagUrl } from '../tag-url.ts'
+import { keysFor } from '../unit-facts.ts'
+import type { Box } from '../../model/site.ts'
 
 export function boxesSection(context: PageContext): Section {
   const { site, words, publicAddress } = context
   const w = words.binder.boxes
+  const withLids = site.boxes.some(box => lidText(box, context) !== '')
   const blocks: Block[] = [
     {
       kind: 'table',
-      columns: [w.box, w.tag, w.where, w.ties, w.holds, w.load].map(label => ({ label })),
+      columns: [w.box, w.tag, w.where, w.ties, w.holds, w.load, ...(withLids ? [words.units.lid] : [])].map(label => ({
+        label
+      })),
       rows: site.boxes.map(box => [
         stated(box.id),
         orNotSupplied(box.tag, words, true),
         orNotSupplied(box.where, words),
         box.ties.length > 0 ? stated(box.ties.join('; ')) : notSupplied(words),
         stated([box.status ? w.away(box.status) : '', ...holdsOf(site, box, words)].filter(Boolean).join(', ') || '–'),
-        orNotSupplied(box.loadRating, words)
+        orNotSupplied(box.loadRating, words),
+        ...(withLids ? [orNotSupplied(lidText(box, context), words)] : [])
       ]),
       notes: [`${w.scan} ${publicAddress}`]
     }
@@ -38,4 +44,12 @@ export function boxesSection(context: PageContext): Section {
     }
   }
   return { id: 'boxes', title: words.binder.sections.boxes, newPage: true, blocks }
+}
+
+/** How it is closed and where it sits, with the key that opens it. */
+function lidText({ id, lid, lock, mounting }: Box, { site, words }: PageContext): string {
+  const keys = keysFor(id, site)
+  const locked = lock && words.units.lockAndKey(lock, keys)
+  const tool = !lock && keys ? keys : ''
+  return [lid, locked, tool, mounting].filter(Boolean).join('; ')
 }

@@ -1,8 +1,10 @@
 import type { Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { keyRegister } from '../unit-facts.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
-export function contactsSection({ site, words }: PageContext): Section {
+export function contactsSection(context: PageContext): Section {
+  const { site, words } = context
   const w = words.binder.contacts
   const phone = (text: string | undefined, isPublic: boolean): Value => {
     if (text === undefined) return notSupplied(words)
@@ -15,7 +17,7 @@ export function contactsSection({ site, words }: PageContext): Section {
     notSupplied: site.contacts.length === 0,
     blocks:
       site.contacts.length === 0
-        ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
+        ? [{ kind: 'not-supplied', text: words.binder.notSupplied }, ...keyRegister(context)]
         : [
             {
               kind: 'table',
@@ -28,7 +30,8 @@ export function contactsSection({ site, words }: PageContext): Section {
                 one.licence === undefined ? stated('–') : stated(one.licence)
               ]),
               notes: [w.private]
-            }
+            },
+            ...keyRegister(context)
           ]
   }
 }

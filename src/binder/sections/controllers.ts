@@ -4,10 +4,10 @@ import { rangeOf } from '../range.ts'
 import type { PageContext } from '../context.ts'
 import { stripBlocks, stripsOf } from '../day-strip.ts'
 import { programCards } from '../program-card.ts'
+import { unitRows } from '../unit-facts.ts'
 import { orNotSupplied, plate, stated, notSupplied } from '../values.ts'
 import { showStated } from '../../units/show.ts'
 import type { Controller } from '../../model/site.ts'
-import type { Words } from '../../words/words.ts'
 
 /** From so many controllers set alike on, one card stands for all of them. */
 const GROUP_FROM = 3
@@ -34,7 +34,7 @@ function controllerBlocks(controller: Controller, context: PageContext): Block[]
   const { words } = context
   return [
     { kind: 'heading', id: `controller-${controller.id}`, text: controller.id },
-    { kind: 'facts', rows: facts(controller, words) },
+    { kind: 'facts', rows: facts(controller, context) },
     ...programCards(controller, context),
     ...stripsOf('controller', controller.id, context),
     ...(controller.programs.length === 0
@@ -50,6 +50,9 @@ function settingsKey({
   delayBetweenStations,
   programs,
   masterValve,
+  stand,
+  lock,
+  pumpRelay,
   outOfService
 }: Controller): string {
   const settings = programs.map(({ days, starts, stations, monthlyPercent, from, to }) => ({
@@ -68,6 +71,9 @@ function settingsKey({
     delayBetweenStations?.si,
     settings,
     masterValve?.box,
+    stand,
+    lock,
+    pumpRelay,
     away
   ])
 }
@@ -92,7 +98,7 @@ function alikeBlocks(group: readonly Controller[], context: PageContext): Block[
       stated(one.outOfService ?? '–')
     ])
   }
-  const common = facts(first, words).filter(
+  const common = facts(first, context).filter(
     ({ label }) => ![w.box, w.serial, w.battery, w.outOfService].includes(label)
   )
   return [
@@ -103,7 +109,8 @@ function alikeBlocks(group: readonly Controller[], context: PageContext): Block[
   ]
 }
 
-function facts(controller: Controller, words: Words): { label: string; value: Value }[] {
+function facts(controller: Controller, context: PageContext): { label: string; value: Value }[] {
+  const { words } = context
   const w = words.binder.controllers
   const { sheet, clock, battery } = controller
   const place = [controller.box, controller.where].filter(Boolean).join(', ')
@@ -125,6 +132,7 @@ function facts(controller: Controller, words: Words): { label: string; value: Va
       label: w.master,
       value: stated([controller.masterValve.box, controller.masterValve.size].filter(Boolean).join(', ') || '–')
     })
+  rows.push(...unitRows(controller, context))
   if (controller.outOfService) rows.push({ label: w.outOfService, value: stated(controller.outOfService) })
   return rows
 }

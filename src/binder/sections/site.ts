@@ -9,6 +9,7 @@ import type { Words } from '../../words/words.ts'
 
 export function siteSection({ site, words }: PageContext): Section {
   const w = words.binder.site
+  const u = words.units
   const blocks: Block[] = [
     { kind: 'facts', caption: w.facts, rows: [...placeRows(site, words), ...ruleRows(site, words)] }
   ]
@@ -18,11 +19,14 @@ export function siteSection({ site, words }: PageContext): Section {
     blocks.push({
       kind: 'table',
       caption: w.sensors,
-      columns: [w.sensor, w.kind, w.where, w.notes].map(label => ({ label })),
+      columns: [w.sensor, w.kind, w.where, u.wiredHead, u.contact, u.bypass, w.notes].map(label => ({ label })),
       rows: site.sensors.map(one => [
         stated(one.id),
         stated(one.kind),
         stated([one.controller, one.box].filter(Boolean).join(', ') || '–'),
+        orNotSupplied(one.wired && u.wired[one.wired], words),
+        orNotSupplied(one.normally && u.normally[one.normally], words),
+        orNotSupplied(one.bypass, words),
         stated(one.note ?? '–')
       ])
     })

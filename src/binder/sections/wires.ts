@@ -1,9 +1,11 @@
 import type { Block, Section, State, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { trendTables } from '../trend-tables.ts'
+import { retrofitTable } from '../unit-facts.ts'
 import { wiringBlocks } from '../wiring.ts'
-import { computed, figure, measured, notComputed, orNotSupplied, plate, stated } from '../values.ts'
+import { computed, figure, notComputed, orNotSupplied, plate, stated } from '../values.ts'
 import { isPresent } from '../../base/absent.ts'
-import { sortedBy, sum } from '../../base/collections.ts'
+import { sum } from '../../base/collections.ts'
 import { show, showStated } from '../../units/show.ts'
 import { showWireSize } from '../../units/wire-size.ts'
 import type { Station } from '../../model/site.ts'
@@ -20,11 +22,13 @@ export function wiresSection(context: PageContext): Section {
       ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
       : [
           { kind: 'paragraph', text: w.lead },
+          { kind: 'paragraph', text: words.units.trend.base, small: true },
           schedule(withWire, context),
           ...withWire.flatMap(station => runFigure(station, context)),
           ...wiringBlocks(context),
           ...spliceTable(withWire, words),
-          readings(context)
+          ...retrofitTable(context),
+          ...trendTables(context)
         ]
   return { id: 'wires', title: words.binder.sections.wires, newPage: true, notSupplied: withWire.length === 0, blocks }
 }
@@ -165,37 +169,4 @@ function spliceTable(stations: readonly WireRun[], words: Words): Block[] {
     )
   )
   return items.length === 0 ? [] : [{ kind: 'list', lead: w.splices, ordered: false, items }]
-}
-
-/** Closeout baseline and later readings beside what is expected, with room for more. */
-function readings({ site, plan, words }: PageContext): TableBlock {
-  const w = words.binder.wires
-  const rows = site.stations.flatMap(station => {
-    const expected = plan.wires.get(station.id)?.expectedOhm
-    const visits = site.visits.flatMap(visit =>
-      visit.readings
-        .filter(one => one.station === station.id)
-        .map(one => ({ on: visit.on, by: visit.by, coil: one.coil, loop: one.loop }))
-    )
-    const own = station.readings.map(one => ({ on: one.on, by: one.by, coil: one.coil, loop: one.loop }))
-    return sortedBy([...own, ...visits], one => one.on)
-      .filter(one => one.coil ?? one.loop)
-      .map<Value[]>(one => [
-        stated(station.id, true),
-        stated(one.on, true),
-        one.loop ? measured(showStated(one.loop)) : stated('–'),
-        expected !== undefined && isPresent(expected)
-          ? computed(show(expected, 'resistance', site.units))
-          : stated('–'),
-        one.coil ? measured(showStated(one.coil)) : stated('–'),
-        stated(one.by ?? '–')
-      ])
-  })
-  return {
-    kind: 'table',
-    caption: w.readings,
-    columns: [w.station, w.on, w.loop, w.expected, w.coil, w.by].map(label => ({ label })),
-    rows,
-    blankRows: 6
-  }
 }
