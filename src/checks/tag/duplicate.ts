@@ -2,6 +2,8 @@ import type { RegisteredTag } from '../../model/fleet.ts'
 import type { Box, Site } from '../../model/site.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { tagIndex } from './tag-index.ts'
+import type { TagHolder } from './tag-index.ts'
 
 export const tagDuplicate: SiteCheck = {
   card: {
@@ -21,14 +23,15 @@ export const tagDuplicate: SiteCheck = {
     }
   },
   run: ({ site, fleet }, report) => {
+    const { holders, bySite } = tagIndex(fleet)
     for (const [index, box] of site.boxes.entries()) {
-      const first = box.tag === undefined ? undefined : firstHolder(box, index, site, fleet.sites)
+      const first = box.tag === undefined ? undefined : firstHolder(box, index, site, holders.get(box.tag) ?? [])
       if (!first) continue
       report({
         subject: box.id,
         at: at(box, 'tag'),
         message: `${box.id} carries the tag ${box.tag}, which ${first.box} ${first.site === site.id ? 'of this site' : `of ${first.site}`} carries too.`,
-        fix: fixText(box.id, site.id, registeredTag(box, site, fleet.register)),
+        fix: fixText(box.id, site.id, registeredTag(box, site, bySite.get(site.id) ?? [])),
         values: { tag: box.tag ?? '', other_box: first.box, other_site: first.site }
       })
     }
@@ -36,20 +39,10 @@ export const tagDuplicate: SiteCheck = {
 }
 
 /** The holder to keep: an earlier box of this site, or a box of a site whose name sorts first. One finding a pair. */
-function firstHolder(
-  box: Box,
-  index: number,
-  site: Site,
-  sites: readonly Site[]
-): { site: string; box: string } | undefined {
+function firstHolder(box: Box, index: number, site: Site, holders: readonly TagHolder[]): TagHolder | undefined {
   const own = site.boxes.slice(0, index).find(one => one.tag === box.tag)
   if (own) return { site: site.id, box: own.id }
-  for (const other of sites) {
-    if (other.id >= site.id) continue
-    const match = other.boxes.find(one => one.tag === box.tag)
-    if (match) return { site: other.id, box: match.id }
-  }
-  return undefined
+  return holders.find(other => other.site < site.id)
 }
 
 /** The tag that the register holds for a box and that no box of the site carries: most likely the one on its label. */

@@ -1,5 +1,6 @@
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { tagIndex } from './tag-index.ts'
 
 export const tagIssuedButGone: SiteCheck = {
   card: {
@@ -17,8 +18,8 @@ export const tagIssuedButGone: SiteCheck = {
   },
   run: ({ site, fleet }, report) => {
     const held = new Set(site.boxes.map(box => box.tag))
-    for (const entry of fleet.register) {
-      if (entry.site !== site.id || entry.state !== 'live' || held.has(entry.tag)) continue
+    for (const entry of tagIndex(fleet).bySite.get(site.id) ?? []) {
+      if (entry.state !== 'live' || held.has(entry.tag)) continue
       const box = site.boxes.find(one => one.id === entry.box)
       // Where the box carries its neighbor's tag instead, tag/duplicate names this one.
       if (box && site.boxes.some(one => one.id !== box.id && one.tag !== undefined && one.tag === box.tag)) continue

@@ -1,6 +1,7 @@
 import type { RegisteredTag } from '../../model/fleet.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { tagIndex } from './tag-index.ts'
 
 export const tagUnregistered: SiteCheck = {
   card: {
@@ -18,10 +19,11 @@ export const tagUnregistered: SiteCheck = {
     }
   },
   run: ({ site, fleet }, report) => {
+    const { registered } = tagIndex(fleet)
     for (const box of site.boxes) {
       const { tag } = box
-      const entry = fleet.register.find(one => one.tag === tag)
       if (tag === undefined) continue
+      const entry = registered.get(tag)
       const own = entry?.site === site.id && entry.box === box.id
       if (entry && own && entry.state === 'live') continue
       // The box for which it is registered carries it too: that is told as one tag on two boxes.
