@@ -77,12 +77,9 @@ export function boxHazards(
 ): BoxHazard[] {
   const noted = site.boxes.find(box => box.id === boxId)?.hazards ?? []
   const lines = cautions
-    .filter(({ id }) => cautionCard(id).atBox && (id !== 'mains' || mainsAt(site, boxId)))
+    .filter(({ id }) => isAtBox(site, boxId, id))
     .filter(({ id }) => noted.length === 0 || id !== 'box-animals')
-    .map(({ id }): BoxHazard => {
-      const { short, instead } = words.texts[id]
-      return { signal: cautionCard(id).signal, text: short, instead }
-    })
+    .map(({ id }) => hazardOf(id, words))
   if (noted.length === 0) return lines.slice(0, MOST_LINES)
   const own: BoxHazard = {
     signal: cautionCard('box-animals').signal,
@@ -92,6 +89,27 @@ export function boxHazards(
   const worse = lines.filter(line => line.signal === 'DANGER' || line.signal === 'WARNING').slice(0, MOST_LINES - 1)
   const rest = lines.filter(line => !worse.includes(line) && line.signal !== 'DANGER' && line.signal !== 'WARNING')
   return [...worse, own, ...rest].slice(0, MOST_LINES)
+}
+
+/** What can hurt at this box, in full; whatever else the site has by name, since a phone in the sun is no place for all of it. */
+export function boxCautions(
+  site: Site,
+  boxId: string,
+  cautions: readonly ChosenCaution[],
+  words: CautionWords = cautionWords
+): { readonly full: CautionBlock[]; readonly others: string[] } {
+  const here = cautions.filter(({ id }) => isAtBox(site, boxId, id))
+  const others = cautions.filter(one => !here.includes(one))
+  return { full: cautionBlocks(site, here, words), others: others.map(({ id }) => words.texts[id].title) }
+}
+
+function isAtBox(site: Site, boxId: string, id: CautionId): boolean {
+  return cautionCard(id).atBox && (id !== 'mains' || mainsAt(site, boxId))
+}
+
+function hazardOf(id: CautionId, words: CautionWords): BoxHazard {
+  const { short, instead } = words.texts[id]
+  return { signal: cautionCard(id).signal, text: short, instead }
 }
 
 function mainsAt({ controllers }: Site, boxId: string): boolean {

@@ -2,7 +2,7 @@ import type { BoxPage, ControllerToday } from './pages.ts'
 import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { batteryRow } from './battery-row.ts'
-import { boxHazards, cautionBlocks, hazardLine } from './cautions.ts'
+import { boxCautions, boxHazards, hazardLine } from './cautions.ts'
 import { daysText } from './days.ts'
 import { boxFaults } from './fault-steps.ts'
 import { holdsOf, stationsAt } from './holds.ts'
@@ -16,8 +16,8 @@ import { groupBy } from '../base/collections.ts'
 import { epochDay } from '../units/date.ts'
 import { showClock, showWindow } from '../units/clock.ts'
 import { roundedText, showStated } from '../units/show.ts'
-import type { Box, Controller } from '../model/site.ts'
-import { cautionWords } from '../words/en-US/cautions.ts'
+import type { Box, Controller, Site } from '../model/site.ts'
+import { wordsOf } from '../words/languages.ts'
 
 /** What a technician sees on scanning the code of a box. Nothing private comes near it. */
 export function makeBoxPage(box: Box & { readonly tag: string }, context: PageContext): BoxPage {
@@ -26,8 +26,9 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: PageCo
   const controllers = site.controllers.filter(
     one => one.box === box.id || stations.some(station => station.controller === one.id)
   )
-  const line = hazardLine(site)
+  const line = hazardLine(site, words.cautions)
   const [photo] = box.photos
+  const cautions = boxCautions(site, box.id, plan.cautions, { ...words.cautions, closing: '' })
   return {
     kind: 'live',
     tag: box.tag,
@@ -44,7 +45,7 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: PageCo
         : {})
     },
     stopTheWater: stopTheWater(context),
-    hazards: boxHazards(site, box.id, plan.cautions),
+    hazards: boxHazards(site, box.id, plan.cautions, words.cautions),
     wiredHere: stations.map(station => stationRow(station, context)),
     batteries: controllers.flatMap(one => {
       const battery = plan.batteries.get(one.id)
@@ -61,13 +62,26 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: PageCo
     },
     programs: controllers.flatMap(one => programCards(one, context)),
     faults: boxFaults(context, stations, controllers),
-    cautions: cautionBlocks(site, plan.cautions, { ...cautionWords, closing: '' }).map(block => ({
+    cautions: cautions.full.map(block => ({
       ...block,
       deference: block.deference.trimEnd()
     })),
-    ...(plan.cautions.length > 0 ? { cautionsFoot: cautionWords.closing } : {}),
-    script: pageScriptData(controllers, context)
+    otherCautions: cautions.others,
+    languages: languagesOf(site),
+    ...(plan.cautions.length > 0 ? { cautionsFoot: words.cautions.closing } : {}),
+    script: pageScriptData(controllers, context),
+    supplies: site.supplies.map(one => one.id)
   }
+}
+
+/** The first language has the page that the code leads to; another stands beside it, under its own name. */
+function languagesOf({ languages = [] }: Site): BoxPage['languages'] {
+  if (languages.length < 2) return []
+  return languages.map((code, index) => ({ code, name: wordsOf(code).name, href: languageFile(code, index) }))
+}
+
+export function languageFile(code: string, index: number): string {
+  return index === 0 ? 'index.html' : `${code}.html`
 }
 
 function stopTheWater({ site, words }: PageContext): BoxPage['stopTheWater'] {

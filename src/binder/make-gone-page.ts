@@ -12,7 +12,8 @@ export function makeGonePage(entry: RegisteredTag, siteTitle: string, words: Wor
     retired: w.retired(box),
     replaced: w.replaced(box)
   }[entry.state]
-  const now = entry.state === 'replaced' && entry.now ? { tag: entry.now, href: `../${entry.now}/` } : undefined
+  const now =
+    entry.state === 'replaced' && entry.now ? { tag: entry.now, href: `../${entry.now}/index.html` } : undefined
   return {
     kind: 'gone',
     tag: entry.tag,

@@ -45,11 +45,20 @@ export interface BoxPage {
   readonly programs: readonly Extract<Block, { kind: 'program-card' }>[]
   /** Fault finding in its order, with the numbers of this box; empty where nothing is wired here. */
   readonly faults: readonly { readonly title: string; readonly steps: readonly string[] }[]
+  /** In full: what can hurt at an open box. */
   readonly cautions: readonly CautionBlock[]
+  /** What else the site has, by name: it stands in full in the binder. */
+  readonly otherCautions: readonly string[]
   /** What holds for all of the cautions, once instead of in each. */
   readonly cautionsFoot?: string
   /** Handed to the page's script as JSON; the page reads well without it. */
   readonly script: BoxPageScript
+  /** Supplies whose meter is read on a visit. */
+  readonly supplies: readonly string[]
+  /** The pages that a phone keeps for where there is no signal; set by the build, which knows them all. */
+  readonly offline?: { readonly version: string; readonly tags: readonly string[] }
+  /** The languages of the site, each with its page beside this one; empty where there is only one. */
+  readonly languages: readonly { readonly code: string; readonly name: string; readonly href: string }[]
 }
 
 export interface StationRow {
@@ -88,6 +97,7 @@ export interface ControllerToday {
 
 /** Data for the script only: plain numbers and words it cannot know. */
 export interface BoxPageScript {
+  readonly units: UnitSystem
   readonly batteries: readonly { readonly controller: string; readonly due?: string }[]
   readonly words: Readonly<Record<string, string>>
   readonly controllers: readonly ScriptController[]

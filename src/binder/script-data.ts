@@ -8,6 +8,7 @@ import type { IsoDate } from '../units/date.ts'
 /** What the page's script needs to say what holds on the day the page is read, rather than on the day it was made. */
 export function pageScriptData(controllers: readonly Controller[], { site, plan }: PageContext): BoxPageScript {
   return {
+    units: site.units,
     batteries: controllers.flatMap(one => {
       const battery = plan.batteries.get(one.id)
       if (!battery || battery.state === 'none') return []

@@ -1,5 +1,5 @@
 import type { PageContext } from '../binder/context.ts'
-import { EN_US } from '../words/words.ts'
+import { wordsOf } from '../words/languages.ts'
 import type { AssessedSite } from './assess.ts'
 import { withPhotosThere } from './photos.ts'
 import { toolVersion } from './tool-version.ts'
@@ -16,7 +16,7 @@ export function contextOf(
       site: withPhotosThere(site, sources),
       plan,
       findings,
-      words: EN_US,
+      words: wordsOf(site.languages?.[0]),
       publicAddress,
       version: toolVersion(),
       prints

@@ -1,15 +1,18 @@
+import { createHash } from 'node:crypto'
 import type { PageContext } from '../binder/context.ts'
 import { makeBinder } from '../binder/make-binder.ts'
-import { makeBoxPage } from '../binder/make-box-page.ts'
+import { languageFile, makeBoxPage } from '../binder/make-box-page.ts'
 import { makeFleetPage } from '../binder/make-fleet-page.ts'
 import type { FleetInput } from '../binder/make-fleet-page.ts'
 import { makeFindingsPage } from '../binder/make-findings-page.ts'
 import { makeGonePage } from '../binder/make-gone-page.ts'
 import { makeLabelSheet } from '../binder/make-labels.ts'
 import { makeSitePage } from '../binder/make-site-page.ts'
-import type { TagEntryPage } from '../binder/pages.ts'
+import type { BoxPage, TagEntryPage } from '../binder/pages.ts'
+import type { Box } from '../model/site.ts'
 import type { RegisteredTag } from '../model/fleet.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
+import { wordsOf } from '../words/languages.ts'
 import type { Words } from '../words/words.ts'
 import type { Assessment } from './assess.ts'
 import { isTag } from '../domain/tags/tag.ts'
@@ -33,10 +36,10 @@ export interface PagesWish {
 
 /** Two boxes with one tag: the first keeps the page. A tag that was issued always answers, whatever became of its box. */
 export function planPages(wish: PagesWish): PlannedPages {
-  const { assessment, contexts, asked, words } = wish
+  const { assessment, contexts, asked, words, version } = wish
   const taken = new Set<string>()
   const built = contexts.filter(context => asked.has(context.site.id))
-  const boxes = built.flatMap(context => boxPages(context, taken))
+  const boxes = built.flatMap(context => boxPages(context, taken, assessment, version))
   const { pages: gone, fallbacks } = gonePages(assessment, built, taken, words)
   const from = assessment.sources.folder
   return {
@@ -57,20 +60,38 @@ export function planPages(wish: PagesWish): PlannedPages {
   }
 }
 
-function boxPages(context: PageContext, taken: Set<string>): PagePlan[] {
-  return context.site.boxes.flatMap(box => {
+function boxPages(context: PageContext, taken: Set<string>, { fleet }: Assessment, version: string): PagePlan[] {
+  const { site } = context
+  const boxes = site.boxes.flatMap(box => {
     const { tag } = box
     if (tag === undefined || !isTag(tag) || taken.has(tag)) return []
     taken.add(tag)
-    return [
-      {
-        path: `public/B/${tag}/index.html`,
-        template: 'box-page',
-        data: makeBoxPage({ ...box, tag }, context),
-        from: `${context.site.at.file}, ${box.id}`
-      }
-    ]
+    return boxInLanguages({ ...box, tag }, context)
   })
+  const own = new Set(boxes.map(page => page.tag))
+  const gone = fleet.register.filter(entry => entry.site === site.id && !own.has(entry.tag)).map(entry => entry.tag)
+  const offline = { version: contentVersion([version, boxes]), tags: [...own, ...gone] }
+  return boxes.map(page => ({
+    path: `public/B/${page.tag}/${languageFile(page.language, indexOf(page, context))}`,
+    template: 'box-page',
+    data: { ...page, offline },
+    from: `${site.at.file}, ${page.box}`
+  }))
+}
+
+/** One page for each language of the site. */
+function boxInLanguages(box: Box & { readonly tag: string }, context: PageContext): BoxPage[] {
+  const { languages = [context.words.language] } = context.site
+  return languages.map(language => makeBoxPage(box, { ...context, words: wordsOf(language) }))
+}
+
+function indexOf(page: BoxPage, { site }: PageContext): number {
+  return Math.max(0, site.languages?.indexOf(page.language) ?? 0)
+}
+
+/** Another one for any change of what the pages say, so that a phone fetches them anew, and only then. */
+function contentVersion(content: unknown): string {
+  return createHash('sha256').update(JSON.stringify(content)).digest('hex').slice(0, 12)
 }
 
 function gonePages(

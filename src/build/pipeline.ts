@@ -6,6 +6,7 @@ import { makeRestrictedSheet } from '../binder/make-restricted.ts'
 import { Refusal } from '../base/refusal.ts'
 import { renderPages } from '../render/eleventy.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
+import { publicScripts } from '../render/page-script.ts'
 import { EN_US } from '../words/words.ts'
 import { assessFleet, refuseUnknownSites } from './assess.ts'
 import type { Assessment } from './assess.ts'
@@ -57,6 +58,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     for (const { site, sources } of assessment.sites)
       if (site && asked.has(site.id))
         for (const file of photoOutputs(withPhotosThere(site, sources), sources)) stage.write(file)
+    for (const file of publicScripts()) stage.write(file)
     for (const file of dataOutputs(assessment, contexts)) stage.write(file)
     stage.keep(keptPatterns(assessment, built, wish))
     for (const { path, html } of pages)

@@ -46,6 +46,7 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     id,
     title: raw.title,
     units: raw.units,
+    languages: given(raw.languages),
     paper: raw.paper ?? (raw.units === 'us' ? 'Letter' : 'A4'),
     status: raw.status ?? 'in-service',
     place: raw.place ?? 'other',

@@ -43,6 +43,8 @@ export interface Site extends Recorded {
   readonly id: string
   readonly title: string
   readonly units: UnitSystem
+  /** Languages of the outputs; the first is that of the binder and the labels, all of them are on the box pages. */
+  readonly languages?: readonly string[]
   readonly paper: Paper
   readonly status: SiteStatus
   readonly place: SitePlace

@@ -4,8 +4,10 @@ import type { IsoDate } from '../units/date.ts'
 import { batteryToday } from './battery.ts'
 import type { PageData } from './data.ts'
 import { all, attempt, make, one, setText } from './dom.ts'
+import { startLanguages } from './languages.ts'
 import { localDay, namedDay } from './local-day.ts'
-import { todayLines } from './today.ts'
+import { keepOffline } from './offline.ts'
+import { monthLine, todayLines } from './today.ts'
 import { startVisitForm } from './visit-form.ts'
 import { fill } from './words.ts'
 
@@ -15,18 +17,22 @@ function start(): void {
   const data = JSON.parse(one('#box-data')?.textContent ?? '') as PageData
   const today = localDay(new Date())
   for (const { controller, due } of data.batteries) attempt(() => showBattery(controller, due as IsoDate, today, data))
-  for (const controller of data.controllers) {
-    attempt(() => {
-      const place = all('[data-today]').find(element => element.dataset['today'] === controller.controller)
-      if (!place) return
-      setText(one('.as-of', place), fill(data.words['today'], { date: namedDay(today, data.words) }))
-      const lines = todayLines(controller, today, data.words).map(line => make('li', line))
-      one('.today-lines', place)?.replaceChildren(...lines)
-    })
-  }
+  for (const controller of data.controllers) attempt(() => showToday(controller, today, data))
   attempt(() => markMonth(today, data))
   attempt(() => startVisitForm(data, today))
+  attempt(() => startLanguages(() => attempt(start)))
+  attempt(() => keepOffline(data))
   document.documentElement.classList.add('js')
+}
+
+function showToday(controller: PageData['controllers'][number], today: IsoDate, { words }: PageData): void {
+  const place = all('[data-today]').find(element => element.dataset['today'] === controller.controller)
+  if (!place) return
+  setText(one('.as-of', place), fill(words['today'], { date: namedDay(today, words) }))
+  const now = new Date()
+  const nowS = (now.getHours() * 60 + now.getMinutes()) * 60
+  const lines = [...todayLines(controller, today, words, nowS), ...monthLine(controller, today, words)]
+  one('.today-lines', place)?.replaceChildren(...lines.map(line => make('li', line)))
 }
 
 function showBattery(controller: string, due: IsoDate | undefined, today: IsoDate, data: PageData): void {
@@ -40,12 +46,13 @@ function showBattery(controller: string, due: IsoDate | undefined, today: IsoDat
   setText(one('.battery-days', place), days)
 }
 
-function markMonth(today: IsoDate, data: PageData): void {
-  const name = fill(data.words['months']).split(' ')[monthOf(today) - 1] ?? ''
-  for (const row of all('[data-month]')) {
-    if (!(row.dataset['month'] ?? '').startsWith(name)) continue
+/** Months stand in their order in each table, twelve a controller. */
+function markMonth(today: IsoDate, { words }: PageData): void {
+  for (const rows of all('.months tbody').map(body => all('tr', body))) {
+    const row = rows[monthOf(today) - 1]
+    if (!row) continue
     row.classList.add('now')
-    one('th', row)?.append(make('span', fill(data.words['thisMonth']), 'now-word'))
+    one('th', row)?.append(' ', make('span', fill(words['thisMonth']), 'now-word'))
   }
 }
 

@@ -1,4 +1,4 @@
-import type { BoxPageScript } from '../binder/pages.ts'
+import type { BoxPage, BoxPageScript } from '../binder/pages.ts'
 import type { ScriptWords } from './words.ts'
 
 /** What the page hands to its script, src/render/box-script-data.ts. */
@@ -8,4 +8,5 @@ export interface PageData extends BoxPageScript {
   readonly site: string
   readonly words: ScriptWords
   readonly shapes: Readonly<Record<string, string>>
+  readonly offline?: BoxPage['offline']
 }

@@ -28,16 +28,18 @@ export function openingsOn(controller: ScriptController, day: EpochDay): Opening
     .sort((a, b) => a.fromS - b.fromS)
 }
 
-/** The first day after `day` on which something opens, within a year and a day. */
-export function nextOpening(
+/** The first opening of each station at a time of a day or later, within a year and a day, by station. */
+export function nextStarts(
   controller: ScriptController,
-  day: EpochDay
-): { day: EpochDay; first: Opening } | undefined {
-  for (let next = day + 1; next <= day + 366; next += 1) {
-    const [first] = openingsOn(controller, next)
-    if (first) return { day: next, first }
-  }
-  return undefined
+  day: EpochDay,
+  fromS: number
+): { readonly day: EpochDay; readonly first: Opening }[] {
+  const open = new Set(controller.programs.flatMap(program => program.stations.map(one => one.number)))
+  const found: { day: EpochDay; first: Opening }[] = []
+  for (let next = day; next <= day + 366 && open.size > 0; next += 1)
+    for (const first of openingsOn(controller, next))
+      if ((next > day || first.fromS >= fromS) && open.delete(first.station)) found.push({ day: next, first })
+  return found.sort((a, b) => a.first.station - b.first.station)
 }
 
 function openingsStarted(controller: ScriptController, day: EpochDay): Opening[] {

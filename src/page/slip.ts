@@ -4,13 +4,21 @@ export interface SlipFields {
   readonly box: string
   readonly tag: string
   readonly on: string
+  readonly arrived?: string
+  readonly left?: string
   readonly by: string
   readonly reason: string
   readonly batteries: readonly SlipBattery[]
+  readonly programs?: readonly SlipProgram[]
   readonly readings: readonly SlipReading[]
+  readonly meters?: readonly SlipMeter[]
   readonly found: string
   readonly done: string
+  readonly parts?: string
+  readonly photos?: string
   readonly open: string
+  readonly owner?: string
+  readonly drawingChange?: boolean
 }
 
 export interface SlipBattery {
@@ -22,68 +30,124 @@ export interface SlipBattery {
   readonly load: string
 }
 
+export interface SlipProgram {
+  readonly controller: string
+  /** What its clock showed against the right time; then the program as found and as left. */
+  readonly clock: string
+  readonly found: string
+  readonly left: string
+}
+
 export interface SlipReading {
   readonly station: string
+  /** What the valve did, in the words of a visit file: "as told", "opens only", … */
+  readonly answers?: string
   readonly loop: string
   readonly coil: string
   readonly flow: string
-  /** "L/min" or "gpm", as the site counts. */
+  readonly pressure?: string
+  /** "L/min" or "gpm", "bar" or "psi", as the site counts. */
   readonly flowUnit: string
+  readonly pressureUnit?: string
+}
+
+export interface SlipMeter {
+  readonly supply: string
+  readonly meter: string
+  readonly unit: string
 }
 
 /**
- * The visit as text to copy or mail: the front matter of a visit file, so that it can be pasted as it is. Comments say where it was written;
- * text is quoted, so that nothing a person types can break it.
+ * The visit as text to send: the front matter of a visit file, so that it can be pasted as it is. Comments say where it was written; text is
+ * quoted, so that nothing a person types can break it.
  */
 export function slipText(fields: SlipFields): string {
+  const { on, by, reason, arrived = '', left = '', parts = '', photos = '', owner = '' } = fields
   const lines = [
     '---',
     `# ${oneLine(fields.site)} · ${oneLine(fields.box)} · ${fields.tag}`,
-    fields.on && `on: ${fields.on}`,
-    fields.by && `by: ${quoted(fields.by)}`,
-    fields.reason && `reason: ${quoted(fields.reason)}`,
+    on && `on: ${on}`,
+    by && `by: ${quoted(by)}`,
+    reason && `reason: ${quoted(reason)}`,
+    arrived && `arrived: ${quoted(arrived)}`,
+    left && `left: ${quoted(left)}`,
+    ...listOf(
+      'programs',
+      (fields.programs ?? []).flatMap(({ controller, ...said }) =>
+        entry({ controller: quoted(controller) }, textsOf(said))
+      )
+    ),
     ...listOf(
       'batteries',
-      fields.batteries.flatMap(battery => batteryLine(battery, fields.on))
+      fields.batteries.flatMap(battery => batteryLine(battery, on))
     ),
-    ...listOf('readings', fields.readings.flatMap(readingLine)),
+    ...listOf('readings', [...fields.readings.flatMap(readingLine), ...(fields.meters ?? []).flatMap(meterLine)]),
     ...listOf('found', textLines(fields.found)),
     ...listOf('done', textLines(fields.done)),
+    ...listOf('parts', linesOf(parts).map(partLine)),
+    ...listOf('photos', textLines(photos)),
     ...listOf('open', textLines(fields.open)),
+    owner && `owner: ${quoted(owner)}`,
+    fields.drawingChange && 'drawing-change: yes',
     '---'
   ]
-  return `${lines.filter(line => line !== '').join('\n')}\n`
+  return `${lines.filter(Boolean).join('\n')}\n`
 }
 
 function batteryLine({ controller, kind, changed, rest, load }: SlipBattery, on: string): string[] {
   if (!changed && !rest && !load) return []
-  const [, count, name] = /^(\d+) × (.+)$/u.exec(kind) ?? []
-  const parts = [
-    `controller: ${quoted(controller)}`,
-    changed && on && `fitted: ${on}`,
-    changed && name && `kind: ${quoted(name)}`,
-    changed && count && `count: ${count}`,
-    rest && `rest: ${withUnit(rest, 'V')}`,
-    load && `under-load: ${withUnit(load, 'V')}`
-  ]
-  return [`{ ${parts.filter(Boolean).join(', ')} }`]
+  const [, count = '', name = ''] = /^(\d+) × (.+)$/u.exec(kind) ?? []
+  const fitted: Readonly<Record<string, string>> = changed ? { fitted: on, kind: name && quoted(name), count } : {}
+  return entry(
+    { controller: quoted(controller) },
+    { ...fitted, rest: withUnit(rest, 'V'), 'under-load': withUnit(load, 'V') }
+  )
 }
 
-function readingLine({ station, loop, coil, flow, flowUnit }: SlipReading): string[] {
-  const values = [
-    loop && `loop: ${withUnit(loop, 'ohm')}`,
-    coil && `coil: ${withUnit(coil, 'ohm')}`,
-    flow && `flow: ${withUnit(flow, flowUnit)}`
-  ].filter(Boolean)
-  return values.length === 0 ? [] : [`{ station: ${quoted(station)}, ${values.join(', ')} }`]
+function readingLine(reading: SlipReading): string[] {
+  const { station, answers = '', loop, coil, flow, pressure = '', flowUnit, pressureUnit = '' } = reading
+  return entry(
+    { station: quoted(station) },
+    {
+      answers,
+      loop: withUnit(loop, 'ohm'),
+      coil: withUnit(coil, 'ohm'),
+      flow: withUnit(flow, flowUnit),
+      pressure: withUnit(pressure, pressureUnit)
+    }
+  )
 }
 
-function textLines(text: string): string[] {
+function meterLine({ supply, meter, unit }: SlipMeter): string[] {
+  return entry({ supply: quoted(supply) }, { meter: withUnit(meter, unit) })
+}
+
+/** "2 × gel-filled connector" is two of them; without a number it is one. */
+function partLine(line: string): string {
+  const [, count = '', item = line] = /^(\d+)\s*[×x*]?\s+(.+)$/iu.exec(line) ?? []
+  return entry({ item: quoted(item) }, { count }).join('') || `{ item: ${quoted(item)} }`
+}
+
+/** One entry of a list, or nothing where only its name is known. */
+function entry(name: Readonly<Record<string, string>>, values: Readonly<Record<string, string>>): string[] {
+  const said = Object.entries(values).filter(([, value]) => value !== '')
+  const pairs = [...Object.entries(name), ...said].map(([key, value]) => `${key}: ${value}`)
+  return said.length === 0 ? [] : [`{ ${pairs.join(', ')} }`]
+}
+
+function textsOf(values: Readonly<Record<string, string>>): Record<string, string> {
+  return Object.fromEntries(Object.entries(values).map(([key, value]) => [key, value && quoted(value)]))
+}
+
+function linesOf(text: string): string[] {
   return text
     .split(/\r?\n/u)
     .map(line => line.trim())
     .filter(line => line !== '')
-    .map(quoted)
+}
+
+function textLines(text: string): string[] {
+  return linesOf(text).map(quoted)
 }
 
 function listOf(key: string, items: readonly string[]): string[] {
@@ -93,6 +157,7 @@ function listOf(key: string, items: readonly string[]): string[] {
 /** A bare number gets the unit that its field names; anything else is kept as it was typed, quoted. */
 function withUnit(typed: string, unit: string): string {
   const text = typed.trim().replace(/^(\d+),(\d+)/u, '$1.$2')
+  if (text === '') return ''
   return /^\d+(\.\d+)?$/u.test(text) ? `${text} ${unit}` : quoted(text)
 }
 

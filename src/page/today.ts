@@ -1,21 +1,43 @@
 import type { ScriptController } from '../binder/pages.ts'
 import { groupBy } from '../base/collections.ts'
+import { stationMonths } from '../domain/schedule/months.ts'
 import { showClock } from '../units/clock.ts'
-import { epochDay, fromEpochDay } from '../units/date.ts'
+import { epochDay, fromEpochDay, monthOf, yearOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 import { namedDay } from './local-day.ts'
-import { nextOpening, openingsOn } from './runs.ts'
+import { nextStarts, openingsOn } from './runs.ts'
 import type { Opening } from './runs.ts'
 import { fill } from './words.ts'
 import type { ScriptWords } from './words.ts'
 
-/** What a controller does on the day the page is read, one line a station; where it does nothing, when it runs next. */
-export function todayLines(controller: ScriptController, today: IsoDate, words: ScriptWords): string[] {
+/**
+ * What a controller does on the day the page is read, one line a station, and when each station opens next where that is not still to come
+ * today. `nowS` is the time of day, seconds from midnight.
+ */
+export function todayLines(controller: ScriptController, today: IsoDate, words: ScriptWords, nowS = 0): string[] {
   if (controller.outOfService !== undefined) return [fill(words['outOfService'])]
-  const openings = openingsOn(controller, epochDay(today))
-  if (openings.length === 0) return [fill(words['noRun']), nextLine(controller, today, words)]
+  const day = epochDay(today)
+  const openings = openingsOn(controller, day)
   const stations = [...groupBy(openings, ({ program, station }) => `${program} ${station}`).values()]
-  return stations.map(own => stationLine(own, controller, words))
+  const next = nextStarts(controller, day, nowS)
+  const later = next.filter(one => one.day > day).map(one => nextLine(one.day, one.first, controller, words))
+  return [
+    ...(stations.length > 0 ? stations.map(own => stationLine(own, controller, words)) : [fill(words['noRun'])]),
+    ...(next.length > 0 ? later : [fill(words['never'])])
+  ]
+}
+
+/** What each station gets in the month of `today`, by the same sum as the binder's. */
+export function monthLine(controller: ScriptController, today: IsoDate, words: ScriptWords): string[] {
+  if (controller.outOfService !== undefined) return []
+  const scheduled = { programs: controller.programs, stepS: controller.stepS, delayS: controller.delayBetweenStationsS }
+  const minutes = new Map<number, number>()
+  for (const row of stationMonths(scheduled, yearOf(today), controller.season ? { season: controller.season } : {}))
+    minutes.set(row.station, (minutes.get(row.station) ?? 0) + (row.minutes[monthOf(today) - 1] ?? 0))
+  const told = [...minutes]
+    .sort(([a], [b]) => a - b)
+    .map(([number, sum]) => fill(words['ofStation'], { number, minutes: Math.round(sum) }))
+  return told.length > 0 ? [fill(words['month'], { stations: told.join(' · ') })] : []
 }
 
 /** "A · 3 Z3 · meadow: 23:10–23:16, 23:46–23:52" */
@@ -26,9 +48,12 @@ function stationLine(openings: readonly Opening[], { units }: ScriptController, 
   return fill(words['stationRuns'], { ...station, times: times.join(', ') })
 }
 
-function nextLine(controller: ScriptController, today: IsoDate, words: ScriptWords): string {
-  const next = nextOpening(controller, epochDay(today))
-  if (!next) return fill(words['never'])
-  const time = showClock(next.first.fromS / 60, controller.units)
-  return fill(words['next'], { date: namedDay(fromEpochDay(next.day), words), time })
+function nextLine(
+  day: number,
+  { program, station, waters, fromS }: Opening,
+  { units }: ScriptController,
+  words: ScriptWords
+): string {
+  const time = showClock(fromS / 60, units)
+  return fill(words['next'], { program, number: station, waters, date: namedDay(fromEpochDay(day), words), time })
 }

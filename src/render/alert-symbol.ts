@@ -2,24 +2,12 @@ import { element } from './svg.ts'
 
 /** A triangle with a mark of exclamation cut out of it, drawn for this project; its corners are cut as those of a tag plate. */
 const ART = 'M10.6 1h2.8l10.1 17.6-1.4 2.4H1.9L.5 18.6zM10.7 7l.4 7h1.8l.4-7zm.1 8.6V18h2.4v-2.4z'
-const ID = 'alert-art'
 
 const VIEW = '0 0 24 22'
 
 export function alertSymbol(): string {
   const path = element('path', { d: ART, 'fill-rule': 'evenodd' })
   return element('svg', { class: 'alert', viewBox: VIEW, 'aria-hidden': 'true' }, path)
-}
-
-/** The art once, unseen, for a page that must stay small and shows the symbol often. */
-export function alertArt(): string {
-  const symbol = element('symbol', { id: ID, viewBox: VIEW }, element('path', { d: ART, 'fill-rule': 'evenodd' }))
-  return element('svg', { width: 0, height: 0, style: 'position:absolute', 'aria-hidden': 'true' }, symbol)
-}
-
-/** The symbol by reference to `alertArt`. */
-export function alertUse(): string {
-  return element('svg', { class: 'alert', 'aria-hidden': 'true' }, element('use', { href: `#${ID}` }))
 }
 
 /**

@@ -1,19 +1,22 @@
 import type { BoxPage, ScriptController } from '../binder/pages.ts'
-import { pageWords } from '../words/en-US/pages.ts'
+import { EN_US } from '../words/words.ts'
+import type { Words } from '../words/words.ts'
 import { STATE_PATHS } from './state-shape.ts'
 
 /**
  * What the script of a box page reads. Fields are picked one by one: a place in a file or a private value that came along with an object
  * never reaches a public page.
  */
-export function boxScriptData(page: BoxPage): string {
+export function boxScriptData(page: BoxPage, words: Words = EN_US): string {
   return jsonForScript({
+    units: page.script.units,
+    ...(page.offline ? { offline: { version: page.offline.version, tags: page.offline.tags } } : {}),
     tag: page.tag,
     box: page.box,
     site: page.site.title,
     batteries: page.script.batteries.map(({ controller, due }) => ({ controller, due })),
     controllers: page.script.controllers.map(pickController),
-    words: { ...pageWords.script, ...page.script.words },
+    words: { ...words.pages.script, ...page.script.words },
     shapes: STATE_PATHS
   })
 }

@@ -6,7 +6,7 @@ import { templateFault } from './eleventy-fault.ts'
 import type { TemplateFault } from './eleventy-fault.ts'
 import { planFaults } from './eleventy-plan.ts'
 import type { PagePlan } from './eleventy-plan.ts'
-import { templateEnvironment } from './template-environment.ts'
+import { pageRenderer } from './template-environment.ts'
 
 export type { PagePlan } from './eleventy-plan.ts'
 
@@ -33,11 +33,11 @@ export async function renderPages(pages: readonly PagePlan[], options: RenderOpt
   if (faults.length > 0) throw new Error(faults.join('\n'))
   if (pages.length === 0) return []
   const templates = options.templates ?? join(PROJECT, 'templates')
-  const environment = options.environment ?? templateEnvironment()
+  const render = pageRenderer(options.environment)
   const broken = new Map<string, string[]>()
   const html = (page: PagePlan): string => {
     try {
-      return environment.render(`pages/${page.template}.njk`, { view: page.data })
+      return render(page.template, page.data)
     } catch (error) {
       const fault = faultWords(templateFault(error, join(templates, 'pages', `${page.template}.njk`)))
       broken.set(fault, [...(broken.get(fault) ?? []), page.path])

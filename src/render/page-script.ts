@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url'
 import { buildSync } from 'esbuild'
 
-type ScriptName = 'box' | 'tag-entry'
+type ScriptName = 'box' | 'tag-entry' | 'worker' | 'slip-code'
 
 const made = new Map<ScriptName, string>()
 
-/** The script of the box page as one small text, for ES2019 and later; made once a process. */
+/** The script of the box page as one small text, for browsers of 2020 and later; made once a process. */
 export function pageScript(): string {
   return bundled('box')
 }
@@ -13,6 +13,14 @@ export function pageScript(): string {
 /** The script of the page where a tag is typed by hand. */
 export function tagEntryScript(): string {
   return bundled('tag-entry')
+}
+
+/** Files of the public folder beside its pages: the worker, and the drawing of a slip as a code. */
+export function publicScripts(): readonly { readonly path: string; readonly content: string }[] {
+  return [
+    { path: 'public/worker.js', content: bundled('worker') },
+    { path: 'public/slip-code.js', content: bundled('slip-code') }
+  ]
 }
 
 function bundled(name: ScriptName): string {
@@ -25,7 +33,7 @@ function bundled(name: ScriptName): string {
     minify: true,
     write: false,
     format: 'iife',
-    target: 'es2019',
+    target: 'es2020',
     charset: 'ascii',
     legalComments: 'none',
     logLevel: 'silent'

@@ -1,6 +1,7 @@
 import type { Standing, Value } from '../binder/blocks.ts'
-import { pageWords } from '../words/en-US/pages.ts'
-import { alertArt, alertSymbol, alertUse, signalStripes } from './alert-symbol.ts'
+import type { BoxPage } from '../binder/pages.ts'
+import type { Words } from '../words/words.ts'
+import { alertSymbol, signalStripes } from './alert-symbol.ts'
 import { binderPageCss, binderParts } from './binder-parts.ts'
 import { boxScriptData, jsonForScript } from './box-script-data.ts'
 import { coverLook } from './cover-look.ts'
@@ -21,36 +22,33 @@ import { tableView } from './table-view.ts'
 /** Filters of the templates, by name. */
 export const templateFilters = { markdown, figureSvg, qrSvg, stateShape, json: jsonForScript, dates, telephone, lean }
 
-/** Functions that the templates call, by name. */
-export const templateGlobals = {
-  words: pageWords,
-  css,
-  fontCss,
-  alertArt,
-  alertSymbol,
-  alertUse,
-  signalStripes,
-  pageScript,
-  tagEntryScript,
-  tableView,
-  labelView,
-  binderParts,
-  binderPageCss,
-  coverLook,
-  boxScriptData,
-  standingWords,
-  standings,
-  tagHref
-}
-
-export function standingWords(standing: Standing): { mark: string; sample: string; means: string } {
-  return pageWords.standings[standing]
+/** Functions and words that the templates of one language call, by name. */
+export function templateGlobals(words: Words): Readonly<Record<string, unknown>> {
+  const { standings } = words.pages
+  return {
+    words: words.pages,
+    css,
+    fontCss,
+    alertSymbol,
+    signalStripes,
+    pageScript,
+    tagEntryScript,
+    tableView,
+    labelView,
+    binderParts,
+    binderPageCss,
+    coverLook,
+    boxScriptData: (page: BoxPage) => boxScriptData(page, words),
+    standingWords: (standing: Standing) => standings[standing],
+    standings: () => standingsKey(standings),
+    tagHref
+  }
 }
 
 /** The key of all standings, in one order everywhere: each as a sample value, so that the key shows what it explains. */
-export function standings(): readonly { value: Value; means: string }[] {
-  return (Object.keys(pageWords.standings) as Standing[]).map(standing => {
-    const { sample, means } = pageWords.standings[standing]
+function standingsKey(standings: Words['pages']['standings']): readonly { value: Value; means: string }[] {
+  return (Object.keys(standings) as Standing[]).map(standing => {
+    const { sample, means } = standings[standing]
     return { value: { text: sample, standing }, means }
   })
 }
@@ -60,7 +58,7 @@ export function telephone(number: string): string {
   return number.replace(/(?!^\+)\D/gu, '')
 }
 
-/** From the page where tags are typed, at the top of the public folder. */
+/** From the page where tags are typed, at the top of the public folder; with the file's name, since a memory stick has no server. */
 export function tagHref(tag: string): string {
-  return `B/${encodeURIComponent(tag)}/`
+  return `B/${encodeURIComponent(tag)}/index.html`
 }

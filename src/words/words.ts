@@ -13,10 +13,19 @@ import { powerWords } from './en-US/power.ts'
 import { unitWords } from './en-US/units.ts'
 import { waterWords } from './en-US/water.ts'
 import { wiringWords } from './en-US/wiring.ts'
+import { cautionWords } from './en-US/cautions.ts'
+import type { CautionWords } from './en-US/cautions.ts'
+import { pageWords } from './en-US/pages.ts'
+import type { Translated } from './translated.ts'
 
 /** All words of the outputs in one language. Another language is another object of this shape. */
 export interface Words {
+  /** As a page says it to the browser: "en-US". */
   readonly language: string
+  /** Its name in itself, for the link that switches to it. */
+  readonly name: string
+  readonly cautions: CautionWords
+  readonly pages: Translated<typeof pageWords>
   readonly advice: typeof adviceWords
   readonly binder: typeof binderWords
   readonly boxPage: typeof boxPageWords
@@ -36,6 +45,9 @@ export interface Words {
 
 export const EN_US: Words = {
   language: 'en-US',
+  name: 'English',
+  cautions: cautionWords,
+  pages: pageWords,
   advice: adviceWords,
   binder: binderWords,
   boxPage: boxPageWords,

@@ -91,6 +91,8 @@ const PLACES: readonly (readonly [RegExp, readonly Effect[]])[] = [
   [/^src\/render\/(?:pdf|browser|eleventy)[\w-]*\.ts$/u, ['files', 'process']],
   [/^src\/render\/(?:page-script|styles|font-faces|template-helpers|template-environment)\.ts$/u, ['files', 'process']],
   // The box page asks the phone for the day it is read on.
+  // The worker of the public folder, and the page in its other language.
+  [/^src\/page\/(?:worker|languages)\.ts$/u, ['network', 'files', 'process', 'clock']],
   [/^src\/page\//u, ['clock', 'days', 'locale', 'files', 'process']],
   [/^src\/build\/clock\.ts$/u, ['clock']],
   [/^src\/build\/random\.ts$/u, ['chance']],

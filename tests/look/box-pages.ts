@@ -171,7 +171,11 @@ export const BOX_METRIC: BoxPage = {
     }
   ],
   cautions,
+  otherCautions: ['A trench or pit that caves in'],
+  languages: [],
+  supplies: ['S1'],
   script: {
+    units: 'metric',
     batteries: [{ controller: 'K1', due: '2026-04-14' }],
     words: {},
     controllers: [
@@ -238,7 +242,11 @@ export const BOX_US: BoxPage = {
   programs: [],
   faults: [],
   cautions: cautions.slice(1),
+  otherCautions: [],
+  languages: [],
+  supplies: ['S1'],
   script: {
+    units: 'us',
     batteries: [{ controller: 'C4' }],
     words: {},
     controllers: [

@@ -1,4 +1,4 @@
-import { templateEnvironment } from '../../src/render/template-environment.ts'
+import { pageRenderer } from '../../src/render/template-environment.ts'
 import { BINDER_METRIC } from './binder-metric.ts'
 import { BINDER_US } from './binder-us.ts'
 import { BOX_METRIC, BOX_US, GONE, TAG_ENTRY } from './box-pages.ts'
@@ -19,8 +19,8 @@ export const PAGES = [
   { name: 'fleet', template: 'pages/fleet.njk', view: FLEET, kind: 'office' }
 ] as const
 
-const environment = templateEnvironment()
+const render = pageRenderer()
 
 export function renderPage(template: string, view: object): string {
-  return environment.render(template, { view })
+  return render(template.replace(/^pages\/|\.njk$/gu, ''), view)
 }

@@ -92,7 +92,7 @@ describe('the box page in the hand', () => {
   it('has targets of 44 px and more', async () => {
     for (const name of ['metric', 'entry', 'gone'] as const) {
       await open(name)
-      const small = await page.$$eval('a, button, input, textarea, summary', elements =>
+      const small = await page.$$eval('a, button, input, select, textarea, summary', elements =>
         elements
           .filter(element => (element as { checkVisibility(): boolean } & typeof element).checkVisibility())
           .map(element => (element.closest('label.tick') ?? element).getBoundingClientRect())
@@ -118,7 +118,7 @@ describe('the day the page is read', () => {
     await open('metric', { day: '2026-07-01' })
     expect(await textOf('.as-of')).toBe('Today, Wed 2026-07-01')
     expect(await textOf('.today-lines li')).toBe('A · 1 Z1 · groundcover, drip: 23:10–23:35')
-    expect(await textOf('.months .now th')).toBe('Julynow')
+    expect(await textOf('.months .now th')).toBe('July now')
     expect(await page.$$eval('.months .now', rows => rows.length)).toBe(1)
   })
 
@@ -236,7 +236,7 @@ describe('a tag typed by hand', () => {
     await open('entry')
     await page.type('[name=tag]', '7kq3 f9x')
     await Promise.all([page.waitForNavigation(), page.keyboard.press('Enter')])
-    expect(page.url()).toMatch(/\/B\/7KQ3F9X\/$/u)
+    expect(page.url()).toMatch(/\/B\/7KQ3F9X\/index\.html$/u)
   })
 
   it('that no box has is said so, until it is typed again', async () => {

@@ -5,7 +5,7 @@ import { yearRuns } from '../../src/domain/schedule/expand-year.ts'
 import { nextRuns } from '../../src/domain/schedule/next-runs.ts'
 import { DAY_S } from '../../src/domain/schedule/run-times.ts'
 import type { DayRule } from '../../src/domain/schedule/program.ts'
-import { nextOpening, openingsOn } from '../../src/page/runs.ts'
+import { nextStarts, openingsOn } from '../../src/page/runs.ts'
 import { date, epochDay } from '../../src/units/date.ts'
 import type { IsoDate, MonthDay } from '../../src/units/date.ts'
 
@@ -54,7 +54,7 @@ describe('what opens on a day', () => {
     })
     expect(times(controller([late]), '2026-05-01')).toEqual([[5, 20]])
     expect(times(controller([late]), '2026-05-03')).toEqual([])
-    expect(nextOpening(controller([late]), day('2026-05-01'))?.day).toBe(day('2026-05-04'))
+    expect(nextStarts(controller([late]), day('2026-05-02'), 0)[0]?.day).toBe(day('2026-05-04'))
   })
 
   it('nothing opens on a controller that is out of service', () => {
@@ -77,13 +77,13 @@ describe('what opens on a day', () => {
 
   it('finds the next day on which something opens, across the off season', () => {
     const season = { from: '04-01' as MonthDay, to: '10-15' as MonthDay }
-    const next = nextOpening(controller([program()], { season }), day('2026-11-25'))
+    const [next] = nextStarts(controller([program()], { season }), day('2026-11-25'), 0)
     expect([next?.day, next?.first.fromS]).toEqual([day('2027-04-01'), 1320 * 60])
   })
 
   it('finds none where no program will ever run', () => {
-    expect(nextOpening(controller([]), day('2026-05-01'))).toBeUndefined()
-    expect(nextOpening(controller([program({ to: date('2026-04-30') })]), day('2026-05-01'))).toBeUndefined()
+    expect(nextStarts(controller([]), day('2026-05-01'), 0)).toEqual([])
+    expect(nextStarts(controller([program({ to: date('2026-04-30') })]), day('2026-05-01'), 0)).toEqual([])
   })
 })
 

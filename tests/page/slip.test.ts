@@ -11,14 +11,31 @@ const empty: SlipFields = {
   on: '2026-05-04',
   by: '',
   reason: '',
+  arrived: '',
+  left: '',
   batteries: [],
+  programs: [],
   readings: [],
+  meters: [],
   found: '',
   done: '',
-  open: ''
+  parts: '',
+  photos: '',
+  open: '',
+  owner: '',
+  drawingChange: false
 }
 const battery = { controller: 'K1', kind: '1 × 9 V alkaline', changed: false, rest: '', load: '' }
-const reading = { station: 'K1/1', loop: '', coil: '', flow: '', flowUnit: 'L/min' }
+const reading = {
+  station: 'K1/1',
+  answers: '',
+  loop: '',
+  coil: '',
+  flow: '',
+  pressure: '',
+  flowUnit: 'L/min',
+  pressureUnit: 'bar'
+}
 
 /** As a visit file is read: between its fences, by YAML 1.2. */
 function asVisit(text: string): Record<string, unknown> {
@@ -48,6 +65,42 @@ describe('the visit slip', () => {
       readings: [{ station: 'K1/1', loop: '4.4 ohm', coil: '4.2 ohm', flow: '38 L/min' }],
       found: ['Z3 opens slowly', 'lid cracked'],
       done: ['cleaned VB2']
+    })
+    expect(visit.safeParse(read).success).toBe(true)
+  })
+
+  it('carries all that a visit is asked for: times, clock and program, what each valve did, meter, parts, photographs, who sees to the rest', () => {
+    const text = slipText({
+      ...empty,
+      arrived: '09:40',
+      left: '10:25',
+      programs: [
+        { controller: 'K1', clock: '4 min fast', found: 'A at 60 %', left: '' },
+        { controller: 'K2', clock: '', found: '', left: '' }
+      ],
+      readings: [{ ...reading, answers: 'opens only', pressure: '3,9' }],
+      meters: [{ supply: 'S1', meter: '1284', unit: 'm³' }],
+      parts: '2 × gel-filled connector\n1 diaphragm\nvalve key',
+      photos: 'vb1.jpg\nvb1-open.jpg',
+      open: 'Z3 coil to be swapped',
+      owner: 'Example Landscapes',
+      drawingChange: true
+    })
+    const read = asVisit(text)
+    expect(read).toEqual({
+      on: '2026-05-04',
+      arrived: '09:40',
+      left: '10:25',
+      programs: [{ controller: 'K1', clock: '4 min fast', found: 'A at 60 %' }],
+      readings: [
+        { station: 'K1/1', answers: 'opens only', pressure: '3.9 bar' },
+        { supply: 'S1', meter: '1284 m³' }
+      ],
+      parts: [{ item: 'gel-filled connector', count: 2 }, { item: 'diaphragm', count: 1 }, { item: 'valve key' }],
+      photos: ['vb1.jpg', 'vb1-open.jpg'],
+      open: ['Z3 coil to be swapped'],
+      owner: 'Example Landscapes',
+      'drawing-change': 'yes'
     })
     expect(visit.safeParse(read).success).toBe(true)
   })

@@ -12,12 +12,14 @@ const [us] = BOX_US.script.controllers as [ScriptController]
 const on = (controller: ScriptController, day: string) => todayLines(controller, date(day), pageWords.script)
 
 describe('the lines of the day', () => {
-  it('one a station, with its cycles', () => {
+  it('one a station, with its cycles; then when each of the others opens next', () => {
     expect(on(metric, '2026-07-01')).toEqual([
       'A · 1 Z1 · groundcover, drip: 23:10–23:35',
-      'A · 2 Z2 · shrubs, drip: 23:35–00:00'
+      'A · 2 Z2 · shrubs, drip: 23:35–00:00',
+      'A · 3 Z3 · meadow, spray: next Thu 2026-07-02, 00:00',
+      'A · 4 Z4 · splitter island: next Thu 2026-07-02, 00:06'
     ])
-    expect(on(metric, '2026-07-02')).toEqual([
+    expect(on(metric, '2026-07-02').slice(0, 2)).toEqual([
       'A · 3 Z3 · meadow, spray: 00:00–00:06, 00:36–00:42',
       'A · 4 Z4 · splitter island: 00:06–00:16'
     ])
@@ -28,8 +30,20 @@ describe('the lines of the day', () => {
   })
 
   it('on a dry day, when it runs next', () => {
-    expect(on(us, '2026-05-01')).toEqual(['No watering today.', 'Next: Sat 2026-05-02, 10:30\u00a0pm.'])
-    expect(on(metric, '2026-11-25')).toEqual(['No watering today.', 'Next: Thu 2027-04-01, 23:10.'])
+    expect(on(us, '2026-05-01')).toEqual([
+      'No watering today.',
+      'A · 1 Z4 · shrubs: next Sat 2026-05-02, 10:30\u00a0pm'
+    ])
+    expect(on(metric, '2026-11-25').slice(0, 2)).toEqual([
+      'No watering today.',
+      'A · 1 Z1 · groundcover, drip: next Thu 2027-04-01, 23:10'
+    ])
+  })
+
+  it('each station that has had its turn today, when it opens next', () => {
+    const evening = (time: number) => todayLines(us, date('2026-05-02'), pageWords.script, time * 60)
+    expect(evening(22 * 60 + 30)).toHaveLength(1)
+    expect(evening(22 * 60 + 31)[1]).toMatch(/^A · 1 Z4 · shrubs: next /u)
   })
 
   it('without a program, that none will come', () => {

@@ -56,7 +56,13 @@ describe('the words of the templates', () => {
       Object.keys(words)
         .filter(
           key =>
-            ![`words.${group}.${key}`, `words.${key}(`, `words['${key}']`, `'${key}'`].some(use => text.includes(use))
+            ![
+              `words.${group}.${key}`,
+              `words.${key}(`,
+              `words['${key}']`,
+              `'${key}'`,
+              `\`${key.replace(/\d$/u, '')}$`
+            ].some(use => text.includes(use))
         )
         .map(key => `${group}.${key}`)
     )

@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
 import { PAGES, renderPage } from '../look/render-all.ts'
 import { idsOf, textOf } from '../look/text-of.ts'
@@ -86,19 +87,20 @@ describe('the box page', () => {
       expect(bare).toContain(words)
   })
 
-  it('weighs less than 60 KB without its photographs, a box of six stations and sixteen cautions too', () => {
+  it('weighs less than 60 KB without its photographs, and 20 KB compressed, a box of six stations and eight cautions too', () => {
     const photos = /data:image\/svg\+xml,[^"]*/gu
     const [station] = BOX_METRIC.wiredHere
-    const four = [1, 2, 3, 4].flatMap(() => BOX_METRIC.cautions)
+    const twice = [1, 2].flatMap(() => BOX_METRIC.cautions)
     const heavy = {
       ...BOX_METRIC,
       wiredHere: [1, 2, 3, 4, 5, 6].map(number => ({ ...station, station: `K1/${number}` })),
-      // As long as the longest of a real site: 12 KB of words.
-      cautions: four.map(block => ({ ...block, deference: block.deference.padEnd(450, ' and so on') }))
+      // As long as the longest of a real site.
+      cautions: twice.map(block => ({ ...block, deference: block.deference.padEnd(450, ' and so on') }))
     }
     for (const view of [BOX_METRIC, BOX_US, heavy]) {
-      const bytes = Buffer.byteLength(renderPage('pages/box-page.njk', view).replace(photos, ''))
-      expect(bytes).toBeLessThan(60_000)
+      const html = renderPage('pages/box-page.njk', view).replace(photos, '')
+      expect(Buffer.byteLength(html)).toBeLessThan(60_000)
+      expect(gzipSync(html).length).toBeLessThan(20_000)
     }
   })
 
@@ -139,7 +141,7 @@ describe('lid labels', () => {
 describe('other pages', () => {
   it('the page for typing lists every tag as a link, for when there is no script', () => {
     const html = renderPage('pages/tag-entry.njk', TAG_ENTRY)
-    for (const tag of TAG_ENTRY.tags) expect(html).toContain(`<a href="B/${tag}/">${tag}</a>`)
+    for (const tag of TAG_ENTRY.tags) expect(html).toContain(`<a href="B/${tag}/index.html">${tag}</a>`)
   })
 
   it('the site page tells a box without a tag from a box with one', () => {

@@ -1,3 +1,4 @@
+import { LANGUAGES } from '../../words/languages.ts'
 import { PAPERS, PLACES, SITE_STATUSES } from '../../model/site.ts'
 import { box } from './box.ts'
 import { budget } from './budget.ts'
@@ -38,6 +39,12 @@ export const site = record(
       'How outputs show figures: us or metric. Values may be written in any unit.',
       ['us', 'metric'],
       'metric'
+    ),
+    languages: optional(
+      list(choice('A language of the outputs.', LANGUAGES, 'en-US'), {
+        does: 'Languages of the outputs: the first for binder and labels, all of them on the box pages.',
+        example: '[en-US]'
+      })
     ),
     paper: optional(choice('A4 or Letter; by the units where nothing is written.', PAPERS, 'A4')),
     status: optional(

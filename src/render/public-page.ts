@@ -1,0 +1,42 @@
+import { createHash } from 'node:crypto'
+import { pruneCss } from './prune-css.ts'
+
+const STYLE = /<style>([\s\S]*?)<\/style>/u
+/** Scripts that run; data blocks are of another type and run nothing. */
+const SCRIPTS = /<script>([\s\S]*?)<\/script>/gu
+
+/**
+ * The last touch on a page that anybody can open: only the styles that it uses, and a strict policy that names its own style and scripts by
+ * their hashes, so that nothing else can run or be loaded. Files of the same folder may be fetched: the worker, the drawing of a code.
+ */
+export function publicPage(page: string): string {
+  const html = String(page)
+  const [, styles = ''] = STYLE.exec(html) ?? []
+  const small = pruneCss(styles, html.replace(STYLE, ''))
+  const scripts = [...html.matchAll(SCRIPTS)].map(([, script = '']) => hashOf(script))
+  return html
+    .replace(STYLE, () => `<style>${small}</style>`)
+    .replace(
+      '<meta charset="utf-8">',
+      `<meta charset=utf-8><meta http-equiv=Content-Security-Policy content="${policy(hashOf(small), scripts, html)}">`
+    )
+}
+
+/** W3C Content Security Policy Level 3, 2.3.1, hash-source. */
+function policy(style: string, scripts: readonly string[], html: string): string {
+  return [
+    "default-src 'none'",
+    `style-src ${style}`,
+    `script-src ${["'self'", ...scripts].join(' ')}`,
+    "img-src 'self' data:",
+    "worker-src 'self'",
+    // Only a page in several languages asks for another one.
+    ...(html.includes('hreflang') ? ["connect-src 'self'"] : []),
+    "base-uri 'none'",
+    "form-action 'none'"
+  ].join(';')
+}
+
+function hashOf(text: string): string {
+  return `'sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}'`
+}
