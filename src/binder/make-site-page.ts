@@ -2,6 +2,7 @@ import type { SitePage } from './pages.ts'
 import type { PageContext } from './context.ts'
 import { batteryRow } from './battery-row.ts'
 import { findingBlock } from './finding-block.ts'
+import { givenFigures, givenTable } from './given.ts'
 import { holdsOf } from './holds.ts'
 import { orNotSupplied, stated } from './values.ts'
 import { countFindings, SEVERITIES } from '../diagnostics/finding.ts'
@@ -44,6 +45,12 @@ export function makeSitePage(context: PageContext): SitePage {
       serves: holdsOf(site, box, words).join(', ')
     })),
     batteries: [...plan.batteries.values()].map(battery => batteryRow(battery, context)),
+    needGiven: {
+      title: words.advice.given,
+      lead: words.advice.givenLead,
+      figures: givenFigures(context),
+      tables: givenTable(context)
+    },
     findings: SEVERITIES.flatMap(severity => findings.filter(one => one.severity === severity)).map(one =>
       findingBlock(one, words)
     ),

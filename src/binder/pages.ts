@@ -2,7 +2,7 @@ import type { DayRule, RunTime } from '../domain/schedule/program.ts'
 import type { IsoDate, MonthDay } from '../units/date.ts'
 import type { ClockMinutes } from '../units/clock.ts'
 import type { UnitSystem } from '../units/show.ts'
-import type { Block, CautionBlock, QrSpec, State, Value } from './blocks.ts'
+import type { Block, CautionBlock, QrSpec, State, TableBlock, Value } from './blocks.ts'
 
 /** The page behind a scanned code. The order of the fields is the order on the page. */
 export interface BoxPage {
@@ -178,6 +178,13 @@ export interface SitePage {
     readonly serves: string
   }[]
   readonly batteries: readonly BatteryRow[]
+  /** What the zones need beside what they are given, a figure each for those that differ; the figures themselves in the table. */
+  readonly needGiven: {
+    readonly title: string
+    readonly lead: string
+    readonly figures: readonly Extract<Block, { kind: 'figure' }>[]
+    readonly tables: readonly TableBlock[]
+  }
   readonly findings: readonly Extract<Block, { kind: 'finding' }>[]
   readonly counts: { readonly error: number; readonly warning: number; readonly note: number }
   readonly foot: string

@@ -1,3 +1,4 @@
+import { WATER_FIGURES } from './water-figures.ts'
 import type { Binder, Block, TableBlock } from '../../src/binder/blocks.ts'
 import { PHOTO, common, computed, gap, measured, mono, open, plate, qr, standard, stated, withState } from './values.ts'
 
@@ -335,7 +336,8 @@ export const BINDER_METRIC: Binder = {
             { station: '4', waters: 'Z4 · splitter island', runTime: '10 min' }
           ]
         },
-        figures[0] as Block
+        figures[0] as Block,
+        ...WATER_FIGURES
       ]
     },
     {

@@ -1,5 +1,6 @@
 import type { FindingsPage, FleetPage, Label, LabelSheet, SitePage } from '../../src/binder/pages.ts'
 import { BINDER_METRIC } from './binder-metric.ts'
+import { WATER_FIGURES } from './water-figures.ts'
 import type { FindingBlock } from '../../src/binder/blocks.ts'
 import { computed, gap, mono, open, qr, stated, withState } from './values.ts'
 
@@ -83,6 +84,12 @@ const findings = BINDER_METRIC.sections
 
 export const SITE: SitePage = {
   site: 'kestrel-cross',
+  needGiven: {
+    title: 'Needed and given, month by month',
+    lead: 'Depth over the whole area.',
+    figures: WATER_FIGURES.flatMap(one => (one.kind === 'figure' && one.figure.figure === 'need-given' ? [one] : [])),
+    tables: []
+  },
   language: 'en-US',
   title: 'Kestrel Cross Roundabout',
   facts: [

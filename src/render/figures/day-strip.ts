@@ -34,8 +34,7 @@ export function dayStripFigure(strip: DayStrip): string {
   const hours = strip.hours.map(
     ({ minute, label: text }) =>
       line(at(minute), HEAD - 8, at(minute), bottom, { class: 'tick' }) +
-      // The last one ends at the edge, so that "12:00 pm" is not cut off.
-      label(at(minute), HEAD - 11, text, { class: 'axis', 'text-anchor': minute === strip.toMinute ? 'end' : 'middle' })
+      label(at(minute), HEAD - 11, text, { class: 'axis', 'text-anchor': 'middle' })
   )
   const frame =
     line(NAMES, top, WIDTH - RIGHT, top, { class: 'heavy' }) +

@@ -18,7 +18,7 @@ export function loadSteps(steps: readonly LoadStep[], { at, base, height, top }:
     width: at(to) - at(from),
     height: value * scale
   }))
-  const filled = boxes.map(box => hatch(box, 2.6, { class: 'load' })).join('')
+  const filled = boxes.map(box => hatch(box, 3.4, { class: 'load' })).join('')
   const edge = boxes
     .map(({ x, y, width }) => `M${rounded(x)} ${rounded(base)}V${rounded(y)}H${rounded(x + width)}V${rounded(base)}`)
     .join('')

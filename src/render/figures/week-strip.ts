@@ -17,7 +17,7 @@ export function weekStripFigure(strip: WeekStripFigure): string {
   const hours = strip.hours.map(
     ({ minute, label: text }) =>
       line(at(minute), HEAD - 8, at(minute), bottom, { class: 'tick' }) +
-      label(at(minute), HEAD - 11, text, { class: 'axis', 'text-anchor': minute === strip.toMinute ? 'end' : 'middle' })
+      label(at(minute), HEAD - 11, text, { class: 'axis', 'text-anchor': 'middle' })
   )
   const rows = strip.rows.map((row, index) => {
     const base = HEAD + (index + 1) * ROW

@@ -8,9 +8,9 @@ const END = 318
 const END_WIDTH = 26
 const BUS = 362
 const WORDS = 374
-const ROW = 30
+const ROW = 26
 const TOP = 6
-const APART = 8
+const APART = 7
 
 /**
  * A controller's terminals on the left, what hangs on them on the right, one row each; a common runs down on the right and back along
@@ -19,11 +19,11 @@ const APART = 8
 export function wiringFigure(wiring: WiringFigure): string {
   let y = TOP
   const placed = wiring.rows.map(row => {
-    const at = y + 15
+    const at = y + 13
     y += ROW + (row.conductors - 1) * APART
     return { row, at }
   })
-  const foot = wiring.common ? y + 17 : y
+  const foot = wiring.common ? y + 14 : y
   const bottom = wiring.common ? foot + 14 : y + 2
   const shared = placed.filter(({ row }) => row.shared)
   const block = rect({ x: 1, y: 1, width: UNIT, height: bottom - 2 }, { class: 'terminal' })
@@ -65,7 +65,7 @@ function drawSplices({ splices }: WiringRow, at: number, low: number): string {
     .join('')
 }
 
-function drawEnd({ end, conductors }: WiringRow, at: number, low: number): string {
+function drawEnd({ end }: WiringRow, at: number, low: number): string {
   const box = { x: END, y: at - 5, width: END_WIDTH, height: low - at + 10 }
   if (end === 'closed contact' || end === 'open contact') return contact(END, at, low, end === 'closed contact')
   const second = end === 'coils' ? rect({ ...box, x: box.x + 4, y: box.y + 4 }, { class: 'outline paper' }) : ''
@@ -82,9 +82,7 @@ function drawEnd({ end, conductors }: WiringRow, at: number, low: number): strin
 /** Two points and a blade between them: lying on both, or lifted off. */
 function contact(x: number, at: number, low: number, closed: boolean): string {
   const to = closed ? x + 2 : x + 10
-  return (
-    dot(x, at) + dot(x, low === at ? at + 8 : low) + line(x, low === at ? at + 8 : low, to, at, { class: 'wire thin' })
-  )
+  return dot(x, at) + dot(x, low) + line(x, low, to, at, { class: 'wire thin' })
 }
 
 function drawCommon(
