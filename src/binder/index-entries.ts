@@ -5,7 +5,7 @@ import type { Block, IndexBlock, Section } from './blocks.ts'
 import { textOf } from './block-text.ts'
 
 /** Places of one name in the index; more say nothing. */
-const PLACES_MOST = 8
+const PLACES_MOST = 6
 
 /** Where each box, controller, zone, supply, sensor and spare part of a site is told of, by the heading it stands under. */
 export function indexBlock(site: Site, sections: readonly Section[], words: Words): IndexBlock {
