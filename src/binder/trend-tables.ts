@@ -68,7 +68,7 @@ function rowsOf(
       stated(temperature ? showStated(temperature) : '–'),
       ...cells(row.loop, loop[0], context),
       ...cells(row.coil, coil[0], context),
-      stated(by ?? '–')
+      stated(by?.split(',')[0] ?? '–')
     ]
   })
 }

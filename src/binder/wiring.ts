@@ -7,6 +7,7 @@ import { isAbsent } from '../base/absent.ts'
 import type { Maybe } from '../base/absent.ts'
 import { groupBy } from '../base/collections.ts'
 import type { Controller, Sensor, Station, Valve, WireSegment } from '../model/site.ts'
+import type { WirePlan } from '../plan/plan.ts'
 import { masterValveId } from '../plan/wires.ts'
 import { show, showNumber, showStated } from '../units/show.ts'
 import { showWireSize } from '../units/wire-size.ts'
@@ -146,11 +147,6 @@ function stationRow(station: Station, shared: boolean, context: PageContext): Wi
   const { plan, words, site } = context
   const wire = plan.wires.get(station.id)
   const three = station.valves.some(one => one.coil === 'DC latching 3-wire')
-  const reads = wire
-    ? three && wire.closing
-      ? bothReads(wire.expectedOhm, wire.closing.expectedOhm, context)
-      : oneRead(wire.expectedOhm, context)
-    : undefined
   const end = three ? 'three leads' : station.valves.length > 1 ? 'coils' : 'coil'
   return wiredRow(station.wire, context, {
     terminal: String(station.number),
@@ -161,7 +157,7 @@ function stationRow(station: Station, shared: boolean, context: PageContext): Wi
     name: station.zone,
     place: placesOf(station.valves),
     note: coilNote(station.valves, wire?.coilOhm, site.units, words.wiring),
-    ...(reads ? { reads } : {})
+    ...(wire ? { reads: readsOf(wire, context) } : {})
   })
 }
 
@@ -184,21 +180,27 @@ function masterRow(controller: Controller, shared: boolean, context: PageContext
   const w = context.words.wiring
   if (!masterValve) return []
   const wire = context.plan.wires.get(masterValveId(controller))
-  const own =
-    shared && coloursOf(masterValve.wire).at(-1) === commonColour(stationsOf(controller, context.site.stations))
+  const stations = stationsOf(controller, context.site.stations)
+  const own = shared && coloursOf(masterValve.wire).at(-1) === commonColour(stations)
+  const three = masterValve.coil === 'DC latching 3-wire'
   return [
     wiredRow(masterValve.wire, context, {
       terminal: w.master,
-      conductors: own ? 1 : 2,
+      conductors: (three ? 3 : 2) - (own ? 1 : 0),
       shared: own,
       splices: [],
-      end: 'coil',
+      end: three ? 'three leads' : 'coil',
       name: w.masterName,
       place: masterValve.box ?? '',
       note: coilNote([masterValve], wire?.coilOhm, context.site.units, w),
-      ...(wire ? { reads: oneRead(wire.expectedOhm, context) } : {})
+      ...(wire ? { reads: readsOf(wire, context) } : {})
     })
   ]
+}
+
+/** Of a coil with three leads both halves, opening first. */
+function readsOf({ expectedOhm, closing }: WirePlan, context: PageContext): Value {
+  return closing ? bothReads(expectedOhm, closing.expectedOhm, context) : oneRead(expectedOhm, context)
 }
 
 function pumpRow(controller: Controller, context: PageContext): Wired[] {

@@ -3,9 +3,10 @@ import type { PageContext } from '../context.ts'
 import { trendTables } from '../trend-tables.ts'
 import { retrofitTable } from '../unit-facts.ts'
 import { wiringBlocks } from '../wiring.ts'
+import { rangeOf } from '../range.ts'
 import { computed, figure, notComputed, orNotSupplied, plate, stated } from '../values.ts'
 import { isPresent } from '../../base/absent.ts'
-import { sum } from '../../base/collections.ts'
+import { groupBy, sum } from '../../base/collections.ts'
 import { show, showStated } from '../../units/show.ts'
 import { showWireSize } from '../../units/wire-size.ts'
 import type { Station } from '../../model/site.ts'
@@ -133,10 +134,10 @@ function verdict(wire: WirePlan, words: Words): Value {
   return { ...computed({ good: w.passes, bad: w.fails, soon: open, unknown: open }[state], 'wire-limit'), state }
 }
 
-/** Only where there is something to see: several segments, splices, or a run that fails. */
+/** Only for a run that fails; the wiring of its controller shows the others. */
 function runFigure(station: WireRun, { site, plan, words }: PageContext): Block[] {
   const wire = plan.wires.get(station.id)
-  if (!wire || (station.wire.length < 2 && station.splices.length === 0 && wireState(wire) !== 'bad')) return []
+  if (!wire || wireState(wire) !== 'bad') return []
   const w = words.binder.wires
   const total = sum(station.wire.map(segment => segment.length.si))
   const word = verdict(wire, words).text
@@ -163,10 +164,12 @@ function runFigure(station: WireRun, { site, plan, words }: PageContext): Block[
 
 function spliceTable(stations: readonly WireRun[], words: Words): Block[] {
   const w = words.binder.wires
-  const items = stations.flatMap(station =>
-    station.splices.map(splice =>
-      w.spliceLine(station.id, [splice.box, splice.where].filter(Boolean).join(', '), splice.kind ?? '')
-    )
+  const all = stations.flatMap(({ id, splices }) =>
+    splices.map(({ box, where, kind }) => ({ id, place: [box, where].filter(Boolean).join(', '), kind: kind ?? '' }))
   )
+  const items = [...groupBy(all, one => `${one.place}|${one.kind}`).values()].flatMap(group => {
+    const [first] = group
+    return first ? [w.spliceLine(rangeOf(group.map(one => one.id)), first.place, first.kind)] : []
+  })
   return items.length === 0 ? [] : [{ kind: 'list', lead: w.splices, ordered: false, items }]
 }

@@ -76,7 +76,7 @@ function drawEnd({ end }: WiringRow, at: number, low: number): string {
       ? line(box.x, box.y + box.height, box.x + box.width, box.y, { class: 'joint' }) +
         rect({ x: box.x - 3, y: box.y - 3, width: box.width + 6, height: box.height + 6 }, { class: 'band-edge' })
       : ''
-  return second + rect(box, { class: 'outline paper' }) + half + relay + (conductors > 0 ? '' : '')
+  return second + rect(box, { class: 'outline paper' }) + half + relay
 }
 
 /** Two points and a blade between them: lying on both, or lifted off. */

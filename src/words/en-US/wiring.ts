@@ -4,7 +4,8 @@ export const wiringWords = {
   lead: 'Not to scale. Terminals stand on the left, what hangs on them on the right. A diamond is a splice; where each lies is on the record drawing.',
   title: (controller: string) => `Wiring, controller ${controller}`,
   titleAlike: (controllers: string) => `Wiring, controllers ${controllers}, one station each`,
-  caption: (controller: string) => `Terminals of ${controller}. The same stands in the table.`,
+  caption: (controller: string) =>
+    `Terminals of ${controller}, not to scale. A diamond is a splice; where it lies is on the record drawing. The same stands in the table.`,
   captionAlike: (controllers: string) => `Drawn for one of ${controllers}; lengths stand in the wire schedule.`,
   alt: (controller: string, rows: readonly string[], common: string) =>
     `Controller ${controller}. ${rows.join('; ')}.${common ? ` ${common}.` : ''}`,
