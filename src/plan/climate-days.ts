@@ -5,7 +5,7 @@ import type { CalculationInputs } from '../domain/calculation.ts'
 import { dayOfYear } from '../domain/climate/day-of-year.ts'
 import { hargreavesMm } from '../domain/climate/eto-hargreaves.ts'
 import { LEAST_DAYS, monthFromDays } from '../domain/climate/month-from-days.ts'
-import { penmanMonteith } from '../domain/climate/penman-monteith.ts'
+import { weatherEto } from '../domain/climate/penman-monteith.ts'
 import { solarDay } from '../domain/climate/solar-geometry.ts'
 import { weatherOf } from '../domain/climate/weather-inputs.ts'
 import { effectiveRainM } from '../domain/water/effective-rain.ts'
@@ -89,8 +89,8 @@ export function dayFromWeatherM(day: WeatherDay, place: RecordPlace): number | u
   const weather = weatherOf(dayInputs(day, place))
   if (isAbsent(weather)) return undefined
   const when = { latitudeDeg: place.latitudeDeg, dayOfYear: dayOfYear(day.on), words: day.on }
-  const worked = penmanMonteith(weather, when)
-  return isAbsent(worked) ? undefined : worked.value.etoMm / 1000
+  const found = weatherEto(weather, when)
+  return isAbsent(found) ? undefined : found.value.etoMm / 1000
 }
 
 function dayFromTemperaturesM({ on, highC, lowC }: WeatherDay, { latitudeDeg }: RecordPlace): number | undefined {

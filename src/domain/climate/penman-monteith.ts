@@ -1,4 +1,4 @@
-import { absent } from '../../base/absent.ts'
+import { absent, isAbsent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import type { Worked } from '../calculation.ts'
 import { figures, measure } from '../figures.ts'
@@ -37,11 +37,21 @@ export interface PenmanMonteith {
   readonly wind2MPerS: number
 }
 
+/** What came of the weather, and the figures between that only the working shows. */
+export interface WeatherEto {
+  readonly value: PenmanMonteith
+  readonly meanC: number
+  readonly pressureKpa: number
+  readonly dryness: number
+  readonly vaporStep: string
+  readonly solarStep: string
+}
+
 /**
  * FAO paper 56 (1998), eq. 6. Below zero, on cold and humid winter days, it counts as none. Absent where the maximum is below the minimum, and
  * where the sun does not rise, since then nothing tells how cloudy it is.
  */
-export function penmanMonteith(weather: Weather, when: When): Maybe<Worked<PenmanMonteith>> {
+export function weatherEto(weather: Weather, when: When): Maybe<WeatherEto> {
   const { maxC, minC, elevationM, soilHeatMj } = weather
   if (maxC < minC) return absent('the maximum temperature is below the minimum')
   const sun = solarDay(when.latitudeDeg, when.dayOfYear)
@@ -75,18 +85,30 @@ export function penmanMonteith(weather: Weather, when: When): Maybe<Worked<Penma
     psychrometricKpaPerC: psychrometric,
     wind2MPerS: wind
   }
+  return { value, meanC, pressureKpa: pressure, dryness, vaporStep: vapor.step, solarStep: solar.step }
+}
+
+/** The same with its working. */
+export function penmanMonteith(weather: Weather, when: When): Maybe<Worked<PenmanMonteith>> {
+  const found = weatherEto(weather, when)
+  return isAbsent(found) ? found : { value: found.value, steps: stepsOf(weather, when, found) }
+}
+
+function stepsOf({ elevationM, soilHeatMj }: Weather, when: When, found: WeatherEto): readonly string[] {
+  const { value, meanC, pressureKpa: pressure, dryness, vaporStep, solarStep } = found
+  const { etoMm, solarMj, clearMj, netLongMj, netMj, saturationKpa: saturation, wind2MPerS: wind } = value
+  const { slopeKpaPerC: slope, psychrometricKpaPerC: psychrometric } = value
   const [d, g, u] = [figures(slope, 3), figures(psychrometric, 3), figures(wind, 3)]
   const top = `0.408 × ${d} × (${figures(netMj, 4)} − ${figures(soilHeatMj, 2)}) + ${g} × 900 / (${figures(meanC, 3)} + 273) × ${u} × ${figures(dryness, 3)}`
-  const steps = [
+  return [
     ...solarSteps(when),
     `air pressure at ${measure(elevationM, 4, 'm')}: ${measure(pressure, 4, 'kPa')}; psychrometric constant ${measure(psychrometric, 3, 'kPa/°C')}`,
     `saturated vapor, mean of the extremes: ${measure(saturation, 3, 'kPa')}; slope at ${measure(meanC, 3, '°C')}: ${measure(slope, 3, 'kPa/°C')}`,
-    vapor.step,
-    solar.step,
+    vaporStep,
+    solarStep,
     `on a clear day: ${measure(clearMj, 4, 'MJ/m²/d')}`,
-    `net radiation: 0.77 × ${figures(solar.solarMj, 4)} − ${figures(netLongMj, 3)} lost to the sky = ${measure(netMj, 4, 'MJ/m²/d')}`,
+    `net radiation: 0.77 × ${figures(solarMj, 4)} − ${figures(netLongMj, 3)} lost to the sky = ${measure(netMj, 4, 'MJ/m²/d')}`,
     `wind at 2 m: ${measure(wind, 3, 'm/s')}`,
     `(${top}) / (${d} + ${g} × (1 + 0.34 × ${u})) = ${measure(etoMm, 3, 'mm')} a day`
   ]
-  return { value, steps }
 }
