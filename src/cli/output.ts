@@ -4,6 +4,8 @@ import type { Paint } from '../report/paint.ts'
 /** The one door to standard output and standard error. */
 export interface Output {
   readonly say: (text: string) => void
+  /** A file for another program, byte by byte. */
+  readonly pass: (text: string) => void
   /** Progress and asides; silent with --quiet. */
   readonly aside: (text: string) => void
   readonly complain: (text: string) => void
@@ -17,6 +19,7 @@ export function makeOutput(options: { readonly quiet?: boolean; readonly color?:
   return {
     // Plain spaces: what is printed is searched and piped.
     say: text => void process.stdout.write(`${text.replaceAll('\u00a0', ' ')}\n`),
+    pass: text => void process.stdout.write(text),
     aside: text => {
       if (!options.quiet) process.stderr.write(`${text}\n`)
     },

@@ -1,5 +1,6 @@
 import { adviceWords } from './en-US/advice.ts'
 import { binderWords } from './en-US/binder.ts'
+import { budgetWords } from './en-US/budget.ts'
 import { boxPageWords } from './en-US/box-page.ts'
 import { climateWords } from './en-US/climate.ts'
 import { checklistWords } from './en-US/checklists.ts'
@@ -9,6 +10,7 @@ import { faultWords } from './en-US/faults.ts'
 import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
 import { stripWords } from './en-US/strips.ts'
+import { pressureWords } from './en-US/pressure.ts'
 import { powerWords } from './en-US/power.ts'
 import { unitWords } from './en-US/units.ts'
 import { waterWords } from './en-US/water.ts'
@@ -29,6 +31,7 @@ export interface Words {
   readonly advice: typeof adviceWords
   readonly binder: typeof binderWords
   readonly boxPage: typeof boxPageWords
+  readonly budget: typeof budgetWords
   readonly climate: typeof climateWords
   readonly checklists: typeof checklistWords
   readonly closeout: typeof closeoutWords
@@ -38,6 +41,7 @@ export interface Words {
   readonly office: typeof officeWords
   readonly strips: typeof stripWords
   readonly power: typeof powerWords
+  readonly pressure: typeof pressureWords
   readonly units: typeof unitWords
   readonly water: typeof waterWords
   readonly wiring: typeof wiringWords
@@ -51,6 +55,7 @@ export const EN_US: Words = {
   advice: adviceWords,
   binder: binderWords,
   boxPage: boxPageWords,
+  budget: budgetWords,
   climate: climateWords,
   checklists: checklistWords,
   closeout: closeoutWords,
@@ -59,6 +64,7 @@ export const EN_US: Words = {
   label: labelWords,
   office: officeWords,
   power: powerWords,
+  pressure: pressureWords,
   strips: stripWords,
   units: unitWords,
   water: waterWords,

@@ -140,11 +140,15 @@ describe('underlid explain', () => {
 })
 
 describe('underlid due', () => {
+  const STEPS = ['no-date', 'overdue', 'due']
+  const byStep = (a: string, b: string) => STEPS.indexOf(a) - STEPS.indexOf(b)
   const folder = workFolder(['kestrel-cross', 'harbour-steps'])
 
   it('lists what is overdue first by date, with what to take along', () => {
     const report = json(underlid(['due', '--on', ON, '--format', 'json'], folder).out)
-    expect(report['due']).toEqual([
+    const due = report['due'] as { kind: string; state: string }[]
+    expect(due.map(one => one.state)).toEqual([...due.map(one => one.state)].sort(byStep))
+    expect(due.filter(one => one.kind === 'battery')).toEqual([
       expect.objectContaining({
         site: 'kestrel-cross',
         box: 'VB1',
@@ -154,7 +158,7 @@ describe('underlid due', () => {
         state: 'overdue'
       })
     ])
-    expect(report['shopping']).toEqual([{ item: '9 V alkaline', count: 1 }])
+    expect(report['shopping']).toEqual([{ item: '9 V alkaline', count: 1, spares: 1 }])
   })
 
   it('takes in more with a longer reach', () => {

@@ -1,11 +1,15 @@
 import type { Command } from 'commander'
 import { assessFleet } from '../../build/assess.ts'
 import { contextOf } from '../../build/page-context.ts'
+import { allDue, calendarOf } from '../../build/due-outputs.ts'
 import { publicAddressOf } from '../../build/public-address.ts'
-import { dueItems } from '../../binder/due-items.ts'
-import { sortedDue } from '../../binder/make-fleet-page.ts'
 import { Refusal } from '../../base/refusal.ts'
+import type { DueItem } from '../../binder/due-items.ts'
+import type { PageContext } from '../../binder/context.ts'
+import { dueCsv } from '../../export/due-csv.ts'
+import { dueGeojson } from '../../export/geojson.ts'
 import { daysBetween } from '../../units/date.ts'
+import type { IsoDate } from '../../units/date.ts'
 import { dueJson, dueText } from '../../report/due.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
 import type { CommonOptions } from '../options.ts'
@@ -16,20 +20,41 @@ interface DueOptions extends CommonOptions {
 }
 
 export function addDue(program: Command): void {
-  withCommonOptions(program.command('due').description('what is due, and what to take along').argument('[site...]'))
+  withCommonOptions(program.command('due').description('what is due, and what to take along').argument('[site...]'), [
+    'text',
+    'json',
+    'csv',
+    'ics',
+    'geojson'
+  ])
     .option('--within <days>', 'so many days ahead, such as 60d', '60d')
     .action((sites: string[], options: DueOptions) => {
-      const { say } = makeOutput(options)
       const on = dayOf(options)
       const within = daysOf(options.within)
       const assessment = assessFleet(options.sites, on, sites)
       const address = publicAddressOf(assessment)
-      const items = sortedDue(assessment.sites.flatMap(one => contextOf(one, address)).flatMap(dueItems)).filter(
-        item => item.dueOn === undefined || daysBetween(on, item.dueOn) <= within
-      )
-      say(options.format === 'json' ? JSON.stringify(dueJson(items, on), undefined, 2) : dueText(items, on, within))
+      const contexts = assessment.sites.flatMap(one => contextOf(one, address))
+      const items = allDue(contexts).filter(item => item.dueOn === undefined || daysBetween(on, item.dueOn) <= within)
+      answer(options, items, contexts, on, within)
       process.exitCode = EXIT.done
     })
+}
+
+/** Files for other programs go out byte by byte, without a line end more. */
+function answer(
+  options: DueOptions,
+  items: readonly DueItem[],
+  contexts: readonly PageContext[],
+  on: IsoDate,
+  within: number
+): void {
+  const { say, pass } = makeOutput(options)
+  if (options.format === 'csv') return pass(dueCsv(items, on))
+  if (options.format === 'ics') return pass(calendarOf(items, contexts, on))
+  const json = (value: object) => say(JSON.stringify(value, undefined, 2))
+  if (options.format === 'json') return json(dueJson(items, on))
+  const sites = contexts.map(one => one.site)
+  return options.format === 'geojson' ? json(dueGeojson(items, sites)) : say(dueText(items, on, within))
 }
 
 function daysOf(text: string): number {

@@ -1,0 +1,29 @@
+import { dueItems } from '../binder/due-items.ts'
+import type { DueItem } from '../binder/due-items.ts'
+import { sortedDue } from '../binder/make-fleet-page.ts'
+import type { PageContext } from '../binder/context.ts'
+import { dueIcs } from '../export/due-ics.ts'
+import type { IsoDate } from '../units/date.ts'
+import { EN_US } from '../words/words.ts'
+import { toolVersion } from './tool-version.ts'
+
+/** Everything dated on these sites, no date first, then by date. */
+export function allDue(contexts: readonly PageContext[]): DueItem[] {
+  return sortedDue(contexts.flatMap(dueItems))
+}
+
+/** The due list as a calendar feed. Its identities carry the host of the public address, which printed labels depend on already. */
+export function calendarOf(items: readonly DueItem[], contexts: readonly PageContext[], on: IsoDate): string {
+  const places = new Map(contexts.map(({ site }) => [site.id, site.location ?? {}]))
+  const host = (contexts[0]?.publicAddress ?? '')
+    .replace(/^[A-Z]+:\/\//iu, '')
+    .replace(/[/:].*$/u, '')
+    .toLowerCase()
+  return dueIcs(items, {
+    on,
+    words: EN_US,
+    version: toolVersion(),
+    host: host || 'underlid.invalid',
+    placeOf: site => places.get(site) ?? {}
+  })
+}
