@@ -30,6 +30,8 @@ export function chargeLife(
   pulses: readonly number[]
 ): Worked<ChargeLife> | undefined {
   const { sheet } = controller
+  // Beside a panel or an adapter the cells only stand by, and nothing is drawn from them that a sheet states.
+  if (controller.power !== 'battery') return undefined
   const capacity = capacityOf(controller, set)
   if (!sheet || !capacity || (sheet.drain === undefined && sheet.pulse === undefined)) return undefined
   const standing = sheet.drain ? sheet.drain.si * 24_000 : absent('the sheet does not say what is drawn all the time')

@@ -1,12 +1,73 @@
-import type { Section, Value } from '../blocks.ts'
+import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { batteryChangeBlocks } from '../battery-change.ts'
+import { batteryGroups } from '../battery-groups.ts'
+import { batteryLifeBlocks, pulsesTable } from '../battery-life-table.ts'
 import { batteryDueValue, batteryStateValue } from '../battery-value.ts'
+import { visitValue } from '../battery-visit.ts'
+import { batteryYear } from '../battery-year.ts'
+import { cautionBlock } from '../cautions.ts'
+import { cellBlocks } from '../cell-table.ts'
+import { solarBlocks } from '../solar-blocks.ts'
 import { measured, orNotSupplied, stated } from '../values.ts'
 import { showStated } from '../../units/show.ts'
 
-export function batteriesSection({ site, plan, words }: PageContext): Section {
+/** Who is due when and at which visit; how long each set lasts and why; panels; cells; the change itself; the log. */
+export function batteriesSection(context: PageContext): Section {
+  const { plan, words } = context
+  const groups = batteryGroups(context)
+  const figures = groups.flatMap(group => batteryYear(group, context))
+  return {
+    id: 'batteries',
+    title: words.binder.sections.batteries,
+    newPage: true,
+    notSupplied: plan.batteries.size === 0,
+    blocks: [
+      { kind: 'paragraph', text: words.binder.batteries.lead },
+      dueTable(context),
+      ...batteryChangeBlocks(context),
+      ...batteryLifeBlocks(groups, context),
+      ...figures,
+      ...(figures.length > 0 ? [pulsesTable(groups, context)] : []),
+      ...solarBlocks(groups, context),
+      ...cellBlocks(context),
+      ...disposal(context),
+      logTable(context)
+    ]
+  }
+}
+
+function dueTable({ site, plan, words }: PageContext): Block {
   const w = words.binder.batteries
-  const batteries = [...plan.batteries.values()]
+  return {
+    kind: 'table',
+    columns: [w.controller, w.box, w.kind, w.fitted, w.due, w.state, words.power.due.doAt, w.because].map(label => ({
+      label
+    })),
+    rows: [...plan.batteries.values()].map(battery => [
+      stated(battery.controller, true),
+      orNotSupplied(site.controllers.find(one => one.id === battery.controller)?.box, words),
+      stated(battery.count > 0 ? `${battery.count} × ${battery.kind}` : battery.kind),
+      orNotSupplied(battery.fitted, words, true),
+      batteryDueValue(battery, words),
+      batteryStateValue(battery, words),
+      visitValue(battery.doAt, words),
+      stated(battery.because || '–')
+    ]),
+    notes: [words.power.due.note]
+  }
+}
+
+function disposal({ site, plan, words }: PageContext): Block[] {
+  if (!plan.cautions.some(({ id }) => id === 'battery-disposal')) return []
+  return [
+    { kind: 'heading', id: 'battery-disposal', text: words.power.disposal },
+    cautionBlock(site, 'battery-disposal')
+  ]
+}
+
+function logTable({ site, words }: PageContext): Block {
+  const w = words.binder.batteries
   const fitted = site.visits.flatMap(visit =>
     visit.batteries.map<Value[]>(one => [
       stated(visit.on, true),
@@ -20,34 +81,10 @@ export function batteriesSection({ site, plan, words }: PageContext): Section {
     ])
   )
   return {
-    id: 'batteries',
-    title: words.binder.sections.batteries,
-    newPage: true,
-    notSupplied: batteries.length === 0,
-    blocks: [
-      { kind: 'paragraph', text: w.lead },
-      {
-        kind: 'table',
-        columns: [w.controller, w.box, w.kind, w.fitted, w.due, w.state, w.because].map(label => ({ label })),
-        rows: batteries.map(battery => [
-          stated(battery.controller, true),
-          orNotSupplied(site.controllers.find(one => one.id === battery.controller)?.box, words),
-          stated(battery.count > 0 ? `${battery.count} × ${battery.kind}` : battery.kind),
-          orNotSupplied(battery.fitted, words, true),
-          batteryDueValue(battery, words),
-          batteryStateValue(battery, words),
-          stated(battery.because || '–')
-        ])
-      },
-      {
-        kind: 'table',
-        caption: w.log,
-        columns: [w.date, w.controller, w.kind, w.rest, w.load, w.who, w.clockSet, w.valvesSeen].map(label => ({
-          label
-        })),
-        rows: fitted,
-        blankRows: 12
-      }
-    ]
+    kind: 'table',
+    caption: w.log,
+    columns: [w.date, w.controller, w.kind, w.rest, w.load, w.who, w.clockSet, w.valvesSeen].map(label => ({ label })),
+    rows: fitted,
+    blankRows: 12
   }
 }
