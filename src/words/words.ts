@@ -13,7 +13,6 @@ import { stripWords } from './en-US/strips.ts'
 import { pressureWords } from './en-US/pressure.ts'
 import { powerWords } from './en-US/power.ts'
 import { unitWords } from './en-US/units.ts'
-import { powerWords } from './en-US/power.ts'
 import { waterWords } from './en-US/water.ts'
 import { wiringWords } from './en-US/wiring.ts'
 import { cautionWords } from './en-US/cautions.ts'
@@ -44,7 +43,6 @@ export interface Words {
   readonly power: typeof powerWords
   readonly pressure: typeof pressureWords
   readonly units: typeof unitWords
-  readonly power: typeof powerWords
   readonly water: typeof waterWords
   readonly wiring: typeof wiringWords
 }
@@ -69,7 +67,6 @@ export const EN_US: Words = {
   pressure: pressureWords,
   strips: stripWords,
   units: unitWords,
-  power: powerWords,
   water: waterWords,
   wiring: wiringWords
 }

@@ -93,8 +93,8 @@ describe('what a panel gives against what is drawn', () => {
     ['more shade than light', { shade: '101 %' }, /shade cannot be more than 100 %/u],
     ['no day', {}, /give one of month/u]
   ])('says why there is no figure: %s', (what, inputs, said) => {
-    const when = what === 'no day' ? {} : { month: 'Mar' }
-    expect(calcOrAbsent('solar-yield', { latitude: '40', ...when, ...inputs })).toMatch(said)
+    const when: Record<string, string> = what === 'no day' ? {} : { month: 'Mar' }
+    expect(calcOrAbsent('solar-yield', { latitude: '40', ...when, ...(inputs as Record<string, string>) })).toMatch(said)
   })
 
   it('leaves charge and verdict out where the panel is not given', () => {
