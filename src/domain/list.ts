@@ -1,3 +1,4 @@
+import { adviseCard } from './water/advise-card.ts'
 import { applicationRateCard } from './water/application-rate.ts'
 import { batteryLife } from './power/battery-life.ts'
 import { boxLoad } from './box/box-load.ts'
@@ -71,6 +72,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   phaseNeedCard,
   pipeLoss,
   pressureLeft,
+  adviseCard,
   pulseCharge,
   qrSizeCard,
   readingTrendCard,

@@ -16,6 +16,8 @@ export interface ZoneNeed {
   /** What the plants take from the ground, before losses. */
   readonly needM: readonly number[]
   readonly rateMPerS: number
+  /** How its losses are told, as the card of the calculation takes them. */
+  readonly losses: { readonly efficiency?: number; readonly dulq?: number }
   readonly longestCycle: LongestCycle
   readonly soakS: number
   /** What the root zone takes up at one watering: surely, and at the most that its texture may hold. */
@@ -50,8 +52,16 @@ export function zoneNeed(station: Station, water: WaterPlan): Maybe<ZoneNeed> {
     applyM,
     needM: months.map(({ needM }) => (isPresent(needM) ? needM : 0)),
     rateMPerS,
+    losses: lossesOf(station),
     longestCycle: ground?.longestS ?? 'no limit',
     soakS: ground ? Math.max(LEAST_SOAK_S, soakS(ground.surfaceM, ground.intakeMPerS)) : LEAST_SOAK_S,
     ...(isAbsent(reservoir) ? {} : { holds: { sureM: reservoir.holdsM, mostM: reservoir.atMostM } })
   }
+}
+
+function lossesOf(station: Station): ZoneNeed['losses'] {
+  const plan = stationDelivery(station)
+  if (isAbsent(plan) || plan.delivery.by === 'nothing') return {}
+  const { by, share } = plan.delivery
+  return { [by]: share }
 }

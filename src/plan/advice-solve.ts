@@ -88,7 +88,7 @@ function allowedDays(group: AdviceGroup, { active, isAllowed }: AllowedTimes) {
 function rulesFor(group: AdviceGroup, of: SolveOf): readonly DayRule[] {
   const { times, kinds, year } = of
   const allowed = allowedDays(group, times)
-  const [first = epochDay(date(`${year}-01-01`))] = allowed.days
+  const first = allowed.days.find(times.isAllowed) ?? epochDay(date(`${year}-01-01`))
   const own = group.asSet.days
   const usual = daysPerWeek(own)
   const near = sortedBy(
@@ -232,7 +232,7 @@ function isSettable(cycleS: number, sheet: ProductSheet | undefined, stepS: numb
 
 function daysUnmet(group: AdviceGroup, { times, kinds, controller }: SolveOf): UnmetPlan {
   const allowed = allowedDays(group, times)
-  const [from = 0] = allowed.days
+  const from = allowed.days.find(times.isAllowed) ?? 0
   const tried = [
     group.asSet.days,
     ...[2, 3, 4].map<DayRule>(every => ({ kind: 'every-n-days', every, from: fromEpochDay(from) }))

@@ -14,7 +14,8 @@ import { lengthS } from './advice-program.ts'
 import { allowedTimesOf } from './advice-rules.ts'
 import type { AllowedTimes } from './advice-rules.ts'
 import { solveAdvice } from './advice-solve.ts'
-import type { SchedulePlan, WaterPlan } from './plan.ts'
+import { adviceWorkings } from './advice-workings.ts'
+import type { SchedulePlan, WaterPlan, Working } from './plan.ts'
 import { scheduledController } from './schedules.ts'
 import { stationFlowM3s } from './station-flow.ts'
 
@@ -23,6 +24,7 @@ export interface AdvicePlanned {
   readonly advice: ReadonlyMap<string, AdvicePlan>
   /** By station id; none where the rate is not known. */
   readonly given: ReadonlyMap<string, GivenPlan>
+  readonly workings: readonly Working[]
 }
 
 /**
@@ -38,6 +40,7 @@ export function planAdvice(
 ): AdvicePlanned {
   const advice = new Map<string, AdvicePlan>()
   const timesOf = allowedTimesOf(site, yearOf(on))
+  const workings: Working[] = []
   const onSupply = new Map<string, PlacedStart[]>()
   for (const controller of site.controllers) {
     const scheduled = scheduledController(site, controller)
@@ -45,7 +48,11 @@ export function planAdvice(
     if (programs.length === 0) continue
     const supply = supplyOf(site, controller)
     const others = onSupply.get(supply) ?? []
-    const { plan, placed } = advise({
+    const {
+      plan,
+      placed,
+      workings: own
+    } = advise({
       site,
       controller,
       scheduled: { ...scheduled, programs },
@@ -55,9 +62,10 @@ export function planAdvice(
       timesOf
     })
     advice.set(controller.id, plan)
+    workings.push(...own)
     onSupply.set(supply, [...others, ...placed])
   }
-  return { advice, given: givenOf(site, yearOf(on), schedules, water, advice) }
+  return { advice, given: givenOf(site, yearOf(on), schedules, water, advice), workings }
 }
 
 interface AdviseOf {
@@ -73,6 +81,7 @@ interface AdviseOf {
 interface Advised {
   readonly plan: AdvicePlan
   readonly placed: readonly PlacedStart[]
+  readonly workings: readonly Working[]
 }
 
 function advise(of: AdviseOf): Advised {
@@ -85,7 +94,7 @@ function advise(of: AdviseOf): Advised {
     unmet: [] as readonly UnmetPlan[],
     programs: [] as readonly AdvisedProgram[]
   }
-  if (needs.size === 0) return { plan: { ...base, verdict: 'not-known' }, placed: asSet }
+  if (needs.size === 0) return { plan: { ...base, verdict: 'not-known' }, placed: asSet, workings: [] }
   const groups = adviceGroups(controller, scheduled.programs, needs)
   if (!groups) {
     const unmet: UnmetPlan = {
@@ -94,22 +103,26 @@ function advise(of: AdviseOf): Advised {
       needed: scheduled.programs.length,
       allowed: controller.sheet?.programs ?? 0
     }
-    return { plan: { ...base, verdict: 'cannot', unmet: [unmet] }, placed: asSet }
+    return { plan: { ...base, verdict: 'cannot', unmet: [unmet] }, placed: asSet, workings: [] }
   }
   const supply = site.supplies.find(one => one.id === supplyOf(site, controller))
+  const times = of.timesOf(controller)
   const solved = solveAdvice({
     controller,
     scheduled,
     groups,
-    times: of.timesOf(controller),
+    times,
     year,
     kinds: controller.sheet?.dayRules ?? DAY_KINDS,
     supply: { limitM3s: supply?.limit?.si, zonesAtOnce: supply?.zonesAtOnce },
     others
   })
-  if ('unmet' in solved) return { plan: { ...base, verdict: 'cannot', unmet: [solved.unmet] }, placed: asSet }
+  if ('unmet' in solved)
+    return { plan: { ...base, verdict: 'cannot', unmet: [solved.unmet] }, placed: asSet, workings: [] }
   const { programs, placed } = solved
-  return { plan: { ...base, programs, verdict: programs.some(one => one.isChanged) ? 'change' : 'as-set' }, placed }
+  const verdict = programs.some(one => one.isChanged) ? 'change' : 'as-set'
+  const workings = adviceWorkings({ site, controller, programs, needs, times, stepS: scheduled.stepS })
+  return { plan: { ...base, programs, verdict }, placed, workings }
 }
 
 function needsOf({ site, controller, scheduled, water }: AdviseOf) {

@@ -66,6 +66,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
       totals,
       climate,
       water,
+      advice,
       peaks,
       pressures,
       budget,

@@ -42,6 +42,8 @@ export function adviceSection(context: PageContext): Section {
 interface Group {
   readonly controllers: readonly Controller[]
   readonly advice: AdvicePlan
+  /** Of all of them; they differ in ids only. */
+  readonly all: readonly AdvicePlan[]
 }
 
 function adviceGroups({ site, plan }: PageContext): readonly Group[] {
@@ -51,7 +53,15 @@ function adviceGroups({ site, plan }: PageContext): readonly Group[] {
   })
   return [...groupBy(each, sameKey).values()].flatMap(alike => {
     const [first] = alike
-    return first ? [{ controllers: alike.map(one => one.controller), advice: first.advice }] : []
+    return first
+      ? [
+          {
+            controllers: alike.map(one => one.controller),
+            advice: first.advice,
+            all: alike.map(one => one.advice)
+          }
+        ]
+      : []
   })
 }
 
@@ -68,26 +78,26 @@ function sameKey({ controller, advice }: { readonly controller: Controller; read
   return JSON.stringify([set, said])
 }
 
-function groupBlocks({ controllers, advice }: Group, context: PageContext): Block[] {
+function groupBlocks({ controllers, advice, all }: Group, context: PageContext): Block[] {
   const w = context.words.advice
   const names = rangeOf(controllers.map(one => one.id))
   switch (advice.verdict) {
     case 'as-set':
-      return [{ kind: 'paragraph', text: w.asSetMeets(names) }, ...left(advice, context)]
+      return [{ kind: 'paragraph', text: w.asSetMeets(names) }, ...left(all, context)]
     case 'not-known':
-      return [{ kind: 'paragraph', text: w.notKnown(names) }, ...left(advice, context)]
+      return [{ kind: 'paragraph', text: w.notKnown(names) }, ...left(all, context)]
     case 'cannot':
       return [
         {
           kind: 'list',
           lead: w.cannot(names),
           ordered: false,
-          items: advice.unmet.map(one => unmetText(one, context))
+          items: [...new Set(all.flatMap(one => one.unmet.map(unmet => unmetText(unmet, context))))]
         },
-        ...left(advice, context)
+        ...left(all, context)
       ]
     case 'change':
-      return changeBlocks(controllers, advice, names, context)
+      return [...changeBlocks(controllers, advice, names, context), ...left(all, context)]
   }
 }
 
@@ -120,14 +130,16 @@ function changeBlocks(
   return [
     { kind: 'heading', id: `advice-${controller.id}`, text: w.heading(names) },
     ...pairs,
-    ...(kept.length === 0 ? [] : [{ kind: 'paragraph' as const, text: w.stays(kept.join(', ')) }]),
-    ...left(advice, context)
+    ...(kept.length === 0 ? [] : [{ kind: 'paragraph' as const, text: w.stays(kept.join(', ')) }])
   ]
 }
 
 /** Zones of which nothing is advised, those left for the same reason together. */
-function left({ notJudged }: AdvicePlan, { words }: PageContext): Block[] {
-  const byReason = groupBy(notJudged, one => one.reason)
+function left(all: readonly AdvicePlan[], { words }: PageContext): Block[] {
+  const byReason = groupBy(
+    all.flatMap(one => one.notJudged),
+    one => one.reason
+  )
   return [...byReason].map(([reason, zones]) => ({
     kind: 'paragraph',
     small: true,
