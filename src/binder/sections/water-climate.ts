@@ -1,11 +1,12 @@
 import type { Block, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { depthText } from '../depth-text.ts'
 import { computed, notComputed, stated } from '../values.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { sum } from '../../base/collections.ts'
 import type { ClimateMonth, ClimatePlan } from '../../plan/climate-plan.ts'
-import { show, showNumber, unitFor } from '../../units/show.ts'
+import { show, unitFor } from '../../units/show.ts'
 
 /** Reference ET and rain of the twelve months, how each came about and how far it may be off; nothing where nothing is known. */
 export function climateBlocks(context: PageContext): Block[] {
@@ -16,6 +17,7 @@ export function climateBlocks(context: PageContext): Block[] {
   const unit = unitFor('depth', site.units)
   const right = 'right' as const
   const hasRain = climate.months.some(one => isPresent(one.rainM))
+  const isEstimate = climate.months.some(one => one.off !== undefined)
   return [
     {
       kind: 'table',
@@ -24,7 +26,7 @@ export function climateBlocks(context: PageContext): Block[] {
         { label: w.month },
         { label: w.et, unit, align: right },
         { label: w.how },
-        { label: w.off, align: right },
+        ...(isEstimate ? [{ label: w.off, align: right }] : []),
         ...(hasRain
           ? [
               { label: w.rain, unit, align: right },
@@ -36,7 +38,9 @@ export function climateBlocks(context: PageContext): Block[] {
         stated(words.boxPage.months[index] ?? ''),
         depth(month.etM, month.way === 'by-hand', context),
         stated(howMade(month, climate, context)),
-        stated(month.off === undefined ? w.unknownOff : show(month.off, 'percent', site.units)),
+        ...(isEstimate
+          ? [stated(month.off === undefined ? w.unknownOff : show(month.off, 'percent', site.units))]
+          : []),
         ...(hasRain ? [depth(month.rainM, site.climate?.rain !== undefined, context), counted(month, context)] : [])
       ]),
       notes: notesOf(context)
@@ -47,7 +51,7 @@ export function climateBlocks(context: PageContext): Block[] {
 /** The unit stands in the head of the column. */
 function depth(m: Maybe<number>, isStated: boolean, { site, words }: PageContext): Value {
   if (isAbsent(m)) return notComputed(words, m.reason)
-  const text = showNumber(m, 'depth', site.units)
+  const text = depthText(m, site.units)
   return isStated ? stated(text) : computed(text)
 }
 

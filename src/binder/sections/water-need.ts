@@ -1,16 +1,17 @@
 import type { Block, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { depthText } from '../depth-text.ts'
 import { rangeOf } from '../range.ts'
 import { computed, figure, notComputed, notSupplied, stated } from '../values.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
-import { groupBy } from '../../base/collections.ts'
+import { groupBy, sum } from '../../base/collections.ts'
 import type { PhaseSpan } from '../../domain/water/phase-need.ts'
 import type { Station } from '../../model/site.ts'
 import type { WaterPlan } from '../../plan/plan.ts'
 import type { DeliveryPlan, FactorPlan, NeedMonth, NeedPlan } from '../../plan/water-plan.ts'
 import { MONTHS } from '../../units/date.ts'
-import { roundedText, show, showNumber, unitFor } from '../../units/show.ts'
+import { roundedText, show, unitFor } from '../../units/show.ts'
 
 interface Zone {
   readonly station: Station
@@ -83,30 +84,31 @@ function lossesValue(plan: Maybe<DeliveryPlan>, { words, site }: PageContext): V
   const { delivery, multiplier, by } = plan
   if (delivery.by === 'nothing') return stated(w.noLosses)
   const share = show(delivery.share, 'percent', site.units)
-  const times = factorText(multiplier)
+  const times = multiplier.toFixed(2)
   if (by === 'efficiency') return stated(w.efficiency(share, times))
   return by === 'catch-cans' ? computed(w.cans(share, times), 'uniformity') : stated(w.dulq(share, times))
 }
 
-/** The shortest of the year: that of the month that uses most. */
+/** Of the month that uses most in a day, which is the shortest of the year. */
 function intervalValue(months: readonly NeedMonth[], { words }: PageContext): Value {
-  const known = months.flatMap(({ intervalDays }, index) =>
-    isPresent(intervalDays) ? [{ days: intervalDays, month: words.boxPage.months[index] ?? '' }] : []
-  )
-  const shortest = known.reduce<(typeof known)[number] | undefined>(
-    (least, one) => (least && least.days <= one.days ? least : one),
-    undefined
-  )
-  if (shortest) return computed(words.climate.wholeDays(shortest.days, shortest.month), 'soil-reservoir')
-  const why = months.map(one => one.intervalDays).find(isAbsent)
-  return why ? notComputed(words, why.reason) : notSupplied(words)
+  const used = months.map(dailyUseM)
+  const index = used.indexOf(Math.max(...used))
+  const days = (used[index] ?? 0) > 0 ? months[index]?.intervalDays : undefined
+  if (days === undefined) return notSupplied(words)
+  if (isAbsent(days)) return notComputed(words, days.reason)
+  return computed(words.climate.wholeDays(days, words.boxPage.months[index] ?? ''), 'soil-reservoir')
+}
+
+function dailyUseM({ useM, parts }: NeedMonth): number {
+  const days = sum(parts.map(one => one.days))
+  return isAbsent(useM) || days === 0 ? 0 : useM / days
 }
 
 /** Zones whose rows would read alike share one. */
 function monthsTable(zones: readonly Zone[], { words, site }: PageContext): TableBlock {
   const w = words.climate
   const rowsOf = ({ months }: NeedPlan) => ({
-    need: months.map(({ needM }) => (isAbsent(needM) ? '–' : showNumber(needM, 'depth', site.units))),
+    need: months.map(({ needM }) => (isAbsent(needM) ? '–' : depthText(needM, site.units))),
     percent: months.map(({ percent }) => (isAbsent(percent) ? '–' : roundedText(percent * 100, 0)))
   })
   const groups = [...groupBy(zones, ({ water }) => JSON.stringify(rowsOf(water.need))).values()]
