@@ -3,9 +3,11 @@
  * All text is final: numbers are rounded, units are attached, words come from the catalogue.
  */
 
+import type { PressureWayFigure } from './figures/pressure-way.ts'
 import type { BatteryYearFigure } from './figures/battery-year.ts'
 import type { NeedGivenFigure } from './figures/need-given.ts'
 import type { StripLoadFigure, WeekStripFigure } from './figures/week-strip.ts'
+import type { FaultStepBlock } from './fault-step-block.ts'
 import type { WiringFigure } from './figures/wiring.ts'
 
 /** How a value came to be known. Each looks different in print, and never by colour alone. */
@@ -80,6 +82,19 @@ export interface WorkingBlock {
   readonly limits?: string
 }
 
+/** A page of a file that is bound in at its place. */
+export interface AttachmentBlock {
+  readonly kind: 'attachment'
+  /** Path beside the document. */
+  readonly file: string
+  /** A picture is shown; a page of a PDF is put in when the document is printed. */
+  readonly picture: boolean
+  /** From 1. */
+  readonly page: number
+  readonly wide: boolean
+  readonly caption: string
+}
+
 /** Names with the headings that they are told of under; the pages are filled in when it is printed. */
 export interface IndexBlock {
   readonly kind: 'index'
@@ -89,6 +104,7 @@ export interface IndexBlock {
 export type FigureSpec =
   | WeekStripFigure
   | NeedGivenFigure
+  | PressureWayFigure
   | WiringFigure
   | BatteryYearFigure
   /** The year, month by month: bars with the number above each. */
@@ -136,12 +152,14 @@ export type Block =
       readonly rows: readonly { readonly label: string; readonly value: Value }[]
     }
   | TableBlock
+  | FaultStepBlock
   | { readonly kind: 'list'; readonly lead?: string; readonly ordered: boolean; readonly items: readonly string[] }
   | { readonly kind: 'checklist'; readonly lead?: string; readonly items: readonly string[] }
   | CautionBlock
   | FindingBlock
   | WorkingBlock
   | IndexBlock
+  | AttachmentBlock
   | { readonly kind: 'figure'; readonly figure: FigureSpec; readonly caption: string }
   | { readonly kind: 'picture'; readonly file: string; readonly alt: string; readonly caption: string }
   | { readonly kind: 'not-supplied'; readonly text: string }

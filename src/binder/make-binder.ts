@@ -3,6 +3,7 @@ import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { adviceSection } from './sections/advice.ts'
 import { batteriesSection } from './sections/batteries.ts'
+import { budgetSection } from './sections/budget.ts'
 import { boxesSection } from './sections/boxes.ts'
 import { checklistsSection } from './sections/checklists.ts'
 import { closeoutDatesSection } from './sections/closeout-dates.ts'
@@ -16,6 +17,7 @@ import { missingSection } from './sections/missing.ts'
 import { numbersSection } from './sections/numbers.ts'
 import { openItemsSection } from './sections/open-items.ts'
 import { photographsSection } from './sections/photographs.ts'
+import { pressureSection } from './sections/pressure.ts'
 import { safetySection } from './sections/safety.ts'
 import { scheduleSection } from './sections/schedule.ts'
 import { signOffsSection } from './sections/sign-offs.ts'
@@ -47,6 +49,8 @@ export function makeBinder(context: PageContext): Binder {
     scheduleSection(context),
     waterSection(context),
     adviceSection(context),
+    budgetSection(context),
+    pressureSection(context),
     batteriesSection(context),
     checklistsSection(context),
     faultFindingSection(context),

@@ -3,6 +3,7 @@ import { batteryYearFigure } from './battery-year.ts'
 import { dayStripFigure } from './day-strip.ts'
 import { monthsFigure } from './months.ts'
 import { needGivenFigure } from './need-given.ts'
+import { pressureWayFigure } from './pressure-way.ts'
 import { weekStripFigure } from './week-strip.ts'
 import { wireRunFigure } from './wire-run.ts'
 import { wiringFigure } from './wiring.ts'
@@ -18,6 +19,8 @@ export function figureSvg(spec: FigureSpec): string {
       return weekStripFigure(spec)
     case 'need-given':
       return needGivenFigure(spec)
+    case 'pressure-way':
+      return pressureWayFigure(spec)
     case 'wire-run':
       return wireRunFigure(spec)
     case 'battery-year':
