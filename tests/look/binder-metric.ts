@@ -459,6 +459,38 @@ export const BINDER_METRIC: Binder = {
           ]
         },
         {
+          kind: 'figure',
+          caption: 'K3: due by 12 months after 2026-03-20. Months at either end are counted in part.',
+          figure: {
+            figure: 'battery-year',
+            title: 'K3: fitted 2026-03-20, due 2027-03-20, 744 pulses between, change at: visit that ends the season.',
+            unit: 'pulses a month',
+            months: [
+              ['Mar 26', 0],
+              ['Apr', 90],
+              ['May', 124],
+              ['Jun', 120],
+              ['Jul', 124],
+              ['Aug', 124],
+              ['Sep', 120],
+              ['Oct', 42],
+              ['Nov', 0],
+              ['Dec', 0],
+              ['Jan 27', 0],
+              ['Feb', 0],
+              ['Mar', 0]
+            ].map(([label, pulses]) => ({ label: String(label), pulses: Number(pulses), text: String(pulses) })),
+            seasons: [{ from: 31 / 396, to: 229 / 396 }],
+            seasonLabel: 'watering season',
+            marks: [
+              { kind: 'fitted', at: 19 / 396, label: 'fitted 2026-03-20' },
+              { kind: 'today', at: 61 / 396, label: 'data date' },
+              { kind: 'visit', at: 228 / 396, label: 'visit that ends the season 2026-10-15' },
+              { kind: 'due', at: 384 / 396, label: 'due 2027-03-20' }
+            ]
+          }
+        },
+        {
           kind: 'table',
           caption: 'Log: fill in at every change',
           columns: [

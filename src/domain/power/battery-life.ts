@@ -40,7 +40,7 @@ export const batteryLife: Calculation = {
     'self-discharge': { kind: ratio, does: 'part of the full capacity lost in a year at 25 °C', optional: 'none' },
     temperature: {
       kind: { is: 'quantity', dimension: 'temperature' },
-      does: 'temperature of the box; moves the self-discharge, and halves the capacity below 0 °C',
+      does: 'temperature of the box; heat above 25 °C adds to the self-discharge, and below 0 °C the capacity is halved',
       optional: 'the self-discharge holds as given'
     },
     'rated-pulses': {
@@ -151,9 +151,10 @@ interface Warmed {
 
 function warmed(stated: number, usable: number, temperatureC: number | undefined): Warmed {
   if (temperatureC === undefined) return { loss: stated, usable, steps: [] }
-  const loss = selfDischargeAt(stated, temperatureC)
+  // Cold is given no credit: what it spares, the pulse loses.
+  const loss = Math.max(stated, selfDischargeAt(stated, temperatureC))
   const steps =
-    stated === 0
+    stated === 0 || loss === stated
       ? []
       : [
           `${percent(stated)} × 2^((${figures(temperatureC, 3)} − ${SELF_DISCHARGE_BASE_C}) / 10) = ${percent(loss)} a year at ${measure(temperatureC, 3, '°C')}`

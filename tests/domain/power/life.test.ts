@@ -63,6 +63,7 @@ describe('life of a set', () => {
     const losing = { ...set, 'self-discharge': '10 %' }
     expect(calcNumber('battery-life', { ...losing, temperature: '35 °C' }, 'days')).toBe(339)
     expect(calcNumber('battery-life', losing, 'days')).toBe(374)
+    expect(calcNumber('battery-life', { ...losing, temperature: '5 °C' }, 'days')).toBe(374)
   })
 
   it.each([

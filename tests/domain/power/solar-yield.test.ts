@@ -94,7 +94,9 @@ describe('what a panel gives against what is drawn', () => {
     ['no day', {}, /give one of month/u]
   ])('says why there is no figure: %s', (what, inputs, said) => {
     const when: Record<string, string> = what === 'no day' ? {} : { month: 'Mar' }
-    expect(calcOrAbsent('solar-yield', { latitude: '40', ...when, ...(inputs as Record<string, string>) })).toMatch(said)
+    expect(calcOrAbsent('solar-yield', { latitude: '40', ...when, ...(inputs as Record<string, string>) })).toMatch(
+      said
+    )
   })
 
   it('leaves charge and verdict out where the panel is not given', () => {
