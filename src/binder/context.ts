@@ -1,3 +1,4 @@
+import type { AttachedFile } from './attachments.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 import type { Site } from '../model/site.ts'
 import type { Plan } from '../plan/plan.ts'
@@ -12,6 +13,8 @@ export interface PageContext {
   /** "HTTPS://EXAMPLE.ORG", upper case, no slash at the end. */
   readonly publicAddress: string
   readonly version: string
+  /** Files that are bound in, by the name that the site file gives; undefined where nothing is printed. */
+  readonly attachments?: ReadonlyMap<string, AttachedFile>
   /** Prints that stand, or will, beside the pages, so that no page links to one that was never made. */
   readonly prints: readonly ('binder' | 'labels')[]
 }

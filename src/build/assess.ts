@@ -13,6 +13,7 @@ import type { IsoDate } from '../units/date.ts'
 import { Refusal } from '../base/refusal.ts'
 import { readFleet } from './read-fleet.ts'
 import type { FleetSources, SiteSources } from './read-fleet.ts'
+import { attachmentFaults } from './attachments.ts'
 import { photoFaults } from './photos.ts'
 
 /** One site as read, planned and checked. Without a plan its files could not be understood; the findings say why. */
@@ -62,8 +63,8 @@ function loadOne(one: SiteSources, sources: FleetSources): LoadedSite {
 function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: IsoDate): AssessedSite {
   const plan = loaded.site ? makePlan(loaded.site, on) : undefined
   const findings = runChecks({ loaded, fleet, ...(plan ? { plan } : {}) }, CHECKS)
-  const photos = loaded.site
-    ? photoFaults(loaded, loaded.site, sources).map(fault => wordFault(loaded.id, fault, CHECKS))
+  const files = loaded.site
+    ? [...photoFaults(loaded, loaded.site, sources), ...attachmentFaults(loaded, loaded.site, sources)]
     : []
   return {
     id: sources.id,
@@ -71,7 +72,7 @@ function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: I
     loaded,
     ...(loaded.site ? { site: loaded.site } : {}),
     ...(plan ? { plan } : {}),
-    findings: sortFindings([...findings, ...photos])
+    findings: sortFindings([...findings, ...files.map(fault => wordFault(loaded.id, fault, CHECKS))])
   }
 }
 

@@ -13,6 +13,7 @@ import type { Assessment } from './assess.ts'
 import { dataOutputs } from './data-outputs.ts'
 import { withStage } from './output-stage.ts'
 import type { OutputReport, Stage } from './output-stage.ts'
+import { attachmentOutputs, readAttachments } from './attachments.ts'
 import { planPages } from './page-plans.ts'
 import { photoOutputs, withPhotosThere } from './photos.ts'
 import { findLeaks } from './privacy-gate.ts'
@@ -47,7 +48,13 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   const assessment = assessFleet(wish.sites, wish.on)
   const asked = askedOf(assessment, wish.only ?? [])
   const address = publicAddressOf(assessment)
-  const contexts = assessment.sites.flatMap(one => contextOf(one, address, printsOf(one.id, wish)))
+  const contexts = await Promise.all(
+    assessment.sites
+      .flatMap(one =>
+        contextOf(one, address, printsOf(one.id, wish)).map(context => ({ context, sources: one.sources }))
+      )
+      .map(async ({ context, sources }) => ({ ...context, attachments: await readAttachments(context.site, sources) }))
+  )
   const built = contexts.filter(one => asked.has(one.site.id))
   const planned = planPages({ assessment, contexts, asked, words: EN_US, version: toolVersion() })
   const pages = await renderPages([...planned.pages, ...planned.fallbacks])
@@ -57,7 +64,11 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     for (const { path, html } of pages) if (!fallbacks.has(path)) stage.write({ path, content: html })
     for (const { site, sources } of assessment.sites)
       if (site && asked.has(site.id))
-        for (const file of photoOutputs(withPhotosThere(site, sources), sources)) stage.write(file)
+        for (const file of [
+          ...photoOutputs(withPhotosThere(site, sources), sources),
+          ...attachmentOutputs(site, sources)
+        ])
+          stage.write(file)
     for (const file of publicScripts()) stage.write(file)
     for (const file of dataOutputs(assessment, contexts)) stage.write(file)
     stage.keep(keptPatterns(assessment, built, wish))

@@ -4,6 +4,7 @@ import { loadRating } from './box/load-rating.ts'
 import { lockWithoutKey } from './box/lock-without-key.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
+import { attachmentNotThere } from './closeout/attachment-not-there.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
 import { warrantyStart } from './closeout/warranty-start.ts'
 import { noPlaceToStand } from './controller/no-place-to-stand.ts'
@@ -112,6 +113,7 @@ export const CHECKS: readonly Check[] = [
   noPhoto,
   noTies,
   photoNotThere,
+  attachmentNotThere,
   warrantyStart,
   noPlaceToStand,
   notOnItsSheet,

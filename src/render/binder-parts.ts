@@ -51,7 +51,7 @@ export function runsOfPaper(blocks: readonly Block[]): Run[] {
 }
 
 function isWide(block: Block): boolean {
-  return block.kind === 'table' && block.wide === true
+  return (block.kind === 'table' || block.kind === 'attachment') && block.wide === true
 }
 
 function staysTurned(blocks: readonly Block[], index: number): boolean {
@@ -95,5 +95,13 @@ export function binderPageCss(binder: Binder): string {
     const wide = `@page ${page}-wide{size:${paper} landscape;margin:25mm 15mm 18mm 18mm;${head}}`
     return [`@page ${page}{${head}}`, wide]
   })
-  return [`@page{size:${paper};${foot}}`, ...parts].join('\n')
+  return [`@page{size:${paper};${foot}}`, ...parts, attachmentCss(binder.paper)].join('\n')
+}
+
+/** What a page leaves for a sheet that is bound in, below its caption, mm: upright and turned. */
+const SHEET_MM = { A4: [240, 155], Letter: [222, 160] } as const
+
+function attachmentCss(paper: Binder['paper']): string {
+  const [upright, turned] = SHEET_MM[paper]
+  return `.attachment-page{height:${upright}mm}.wide .attachment-page{height:${turned}mm}`
 }

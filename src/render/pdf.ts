@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'puppeteer'
+import { bindAttachments } from './pdf-attach.ts'
 import { destinationsOf, knownPdfFile, pagesLinkingTo } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { fillPlaceholders, placeholders } from './pdf-fill.ts'
@@ -109,24 +110,33 @@ async function printFile({ page, job, facts }: OpenDocument): Promise<PdfFile> {
   return knownPdfFile(await printPage(page, job, facts.roughPages))
 }
 
+/** Links of this form hold places for pages of other files. */
+const hasPlaces = ({ objects }: PdfFile): boolean =>
+  [...objects.values()].some(object => object.includes('/URI (attach:'))
+
 interface ReadBack {
   readonly bytes: Uint8Array
   readonly print: PdfContents
+  /** Paths below the root of what was bound in. */
+  readonly bound: readonly string[]
 }
 
 async function readBack({ job, facts }: OpenDocument, file: PdfFile): Promise<ReadBack> {
-  const bytes = normalizePdf(file, { title: job.title ?? facts.title, on: job.on, links: linksOf(job) })
+  const even = normalizePdf(file, { title: job.title ?? facts.title, on: job.on, links: linksOf(job) })
+  const { bytes, used: bound } = hasPlaces(file)
+    ? await bindAttachments(even, job.root, job.path)
+    : { bytes: even, used: [] }
   const linksTo = facts.targets
   const linksOn = pagesLinkingTo(file, linksTo)
-  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo, linksOn }) }
+  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo, linksOn }), bound }
 }
 
-function finished({ job, facts, asked }: OpenDocument, file: PdfFile, { bytes, print }: ReadBack): Print {
+function finished({ job, facts, asked }: OpenDocument, file: PdfFile, { bytes, print, bound }: ReadBack): Print {
   const away = linksToFiles(file, linksOf(job).from).map(
     address => `A link leads to ${address}, above what may be shown.`
   )
   throwIfAny(job, [...printFaults(print, job, facts), ...lacking(asked.missing), ...away])
-  return { bytes, pages: print.pages, used: [...asked.used].sort() }
+  return { bytes, pages: print.pages, used: [...asked.used, ...bound].sort() }
 }
 
 /** The time allowed grows with the length of the document: 30 s, and 1 s more for each page. */

@@ -1,3 +1,4 @@
+import { attachmentFaults } from '../../src/build/attachments.ts'
 import { photoFaults } from '../../src/build/photos.ts'
 import { isSiteCheck, runChecks, wordFault } from '../../src/checks/run.ts'
 import type { Check } from '../../src/checks/check.ts'
@@ -29,7 +30,7 @@ const WORKED_SHEETS: readonly Named[] = [
 ]
 
 /** Pictures that lie in the folder of the base site. */
-const PHOTOS = ['photos/vb1-open.jpg', 'photos/vb2-open.jpg']
+const OTHERS = ['photos/vb1-open.jpg', 'photos/vb2-open.jpg', 'record-drawing.pdf', 'reports/pressure.pdf']
 
 /** Faults that a case of another check may carry: most cases show a part of a site, so names lead nowhere or stand twice. */
 const PARTIAL_SITE: readonly string[] = ['file/dangling-reference', 'file/duplicate-id', 'file/unit-unlikely']
@@ -40,7 +41,7 @@ export function findingsOf(check: Check, one: Case): Finding[] {
   const loaded = loadSite(input)
   const register = loadRegister(one.register === undefined ? baseRegister : { ...baseRegister, text: one.register })
   if (!isSiteCheck(check)) {
-    const faults = [...loaded.faults, ...register.faults, ...photosOf(loaded)]
+    const faults = [...loaded.faults, ...register.faults, ...filesOf(loaded)]
     return faults.filter(fault => fault.code === check.card.code).map(fault => wordFault(BASE_ID, fault, [check]))
   }
   const site = understood(loaded, register.faults)
@@ -109,7 +110,8 @@ function understood({ site, faults, id }: LoadedSite, more: readonly Fault[]): S
   throw new Error(`the site ${id} of this case is not understood:\n${told.join('\n')}`)
 }
 
-function photosOf(loaded: LoadedSite): Fault[] {
+function filesOf(loaded: LoadedSite): Fault[] {
   if (!loaded.site) return []
-  return photoFaults(loaded, loaded.site, { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: PHOTOS })
+  const sources = { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: OTHERS }
+  return [...photoFaults(loaded, loaded.site, sources), ...attachmentFaults(loaded, loaded.site, sources)]
 }

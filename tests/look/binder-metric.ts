@@ -291,7 +291,15 @@ export const BINDER_METRIC: Binder = {
           url: 'HTTPS://EXAMPLE.ORG/B/M4WT8CE/',
           qr: qr('M4WT8CE')
         },
-        { kind: 'picture', file: PHOTO, alt: 'Valve box VB1, lid open', caption: 'VB1, lid open, from the north' }
+        { kind: 'picture', file: PHOTO, alt: 'Valve box VB1, lid open', caption: 'VB1, lid open, from the north' },
+        {
+          kind: 'attachment',
+          file: PHOTO,
+          picture: true,
+          page: 1,
+          wide: false,
+          caption: 'RD-1 irrigation as installed (plan.png)'
+        }
       ]
     },
     {
@@ -512,6 +520,101 @@ export const BINDER_METRIC: Binder = {
       title: 'Season start-up',
       newPage: true,
       blocks: [
+        {
+          kind: 'fault-step',
+          why: 'Why: one reading holds the coil, both wires and every splice. You need: ohmmeter.',
+          caution: 'NOTICE: Swapped leads make a valve work backward.',
+          doLead: 'Do',
+          todo: ['Take the pair off the controller and measure across it.', 'Measure each lead to ground.'],
+          seenLead: 'Look for',
+          seen: ['Within the band: sound.', 'Much higher: bad splice or nicked wire.', 'Much lower: wires that touch.']
+        },
+        {
+          kind: 'figure',
+          caption: 'Terminals of K9, not to scale.',
+          figure: {
+            figure: 'wiring',
+            title: 'Wiring, controller K9',
+            alt: 'Controller K9. Terminal 1 to Z1 in VB1; terminal 2 to Z2, two coils; master valve, pump relay and a sensor.',
+            controller: 'K9',
+            common: {
+              terminal: 'C',
+              label: 'common: white',
+              sensors: [
+                { name: 'RS1', contact: 'closed' },
+                { name: 'FS1', contact: 'open' }
+              ]
+            },
+            rows: [
+              {
+                terminal: '1',
+                wires: 'red · 1.5 mm² 84 m + 2.5 mm² 12 m',
+                conductors: 1,
+                shared: true,
+                splices: ['VB2'],
+                end: 'coil',
+                name: 'Z1',
+                place: 'VB1',
+                note: '6.00 Ω'
+              },
+              {
+                terminal: '2',
+                wires: 'blue · 1.5 mm² 40 m',
+                conductors: 1,
+                shared: true,
+                splices: [],
+                end: 'coils',
+                name: 'Z2',
+                place: 'VB2',
+                note: '2 coils, 3.00 Ω'
+              },
+              {
+                terminal: '3',
+                wires: 'white 3 / red 3 · 1.5 mm² 205 m',
+                conductors: 2,
+                shared: true,
+                splices: ['VB2', 'VB3'],
+                end: 'three leads',
+                name: 'Z3',
+                place: 'VB3',
+                note: '10.2 / 12.6 Ω'
+              },
+              {
+                terminal: 'MV',
+                wires: 'black / gray · 1.5 mm² 3 m',
+                conductors: 2,
+                shared: false,
+                splices: [],
+                end: 'coil',
+                name: 'Master valve',
+                place: 'VB1',
+                note: '6.00 Ω'
+              },
+              {
+                terminal: 'P',
+                wires: '',
+                conductors: 2,
+                shared: false,
+                splices: [],
+                end: 'relay',
+                name: 'Pump relay',
+                place: 'MAINS BEYOND',
+                note: ''
+              },
+              {
+                terminal: 'SM1',
+                wires: 'brown / blue · 1.5 mm² 88 m',
+                conductors: 2,
+                shared: false,
+                splices: [],
+                end: 'open contact',
+                name: 'soil moisture',
+                place: 'VB2',
+                note: 'contact open'
+              }
+            ]
+          }
+        },
         {
           kind: 'checklist',
           lead: 'Before the first watering',

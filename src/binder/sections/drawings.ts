@@ -1,10 +1,12 @@
 import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
+import { attachmentBlocks } from '../attachments.ts'
 import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** The sheets of the record drawing, who holds them, and the charts of the controllers. */
-export function drawingsSection({ site, words }: PageContext): Section {
+export function drawingsSection(context: PageContext): Section {
+  const { site, words } = context
   const w = words.closeout.drawings
   const sheets = site.closeout?.recordDrawings ?? []
   const charts = site.closeout?.charts
@@ -56,7 +58,11 @@ export function drawingsSection({ site, words }: PageContext): Section {
           { label: w.chartMaterial, value: orNotSupplied(charts?.material, words) },
           { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) }
         ]
-      }
+      },
+      ...attachmentBlocks(
+        context,
+        sheets.map(one => ({ ...one, title: [one.number, one.title].filter(Boolean).join(' ') }))
+      )
     ]
   }
 }

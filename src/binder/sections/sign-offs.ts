@@ -1,11 +1,13 @@
 import type { SignOff } from '../../model/closeout.ts'
 import type { Words } from '../../words/words.ts'
 import type { Block, Section, Value } from '../blocks.ts'
+import { attachmentBlocks } from '../attachments.ts'
 import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** What was signed or refused, and lines for what is still to be signed. */
-export function signOffsSection({ site, words }: PageContext): Section {
+export function signOffsSection(context: PageContext): Section {
+  const { site, words } = context
   const w = words.binder.signOffs
   const signed = site.closeout?.signOffs ?? []
   const asked = signed.flatMap<Block>(one =>
@@ -20,7 +22,11 @@ export function signOffsSection({ site, words }: PageContext): Section {
       ...(signed.length === 0 ? [] : [table(signed, words)]),
       ...asked,
       { kind: 'paragraph', text: w.lead },
-      { kind: 'signatures', rows: [w.installer, w.owner, w.maintainer].map(role => ({ role, fields: w.fields })) }
+      { kind: 'signatures', rows: [w.installer, w.owner, w.maintainer].map(role => ({ role, fields: w.fields })) },
+      ...attachmentBlocks(
+        context,
+        signed.map(one => ({ ...one, title: words.closeout.signOffs.kinds[one.kind] }))
+      )
     ]
   }
 }

@@ -2,6 +2,7 @@ import type { TestReport } from '../../model/closeout.ts'
 import { showStated } from '../../units/show.ts'
 import type { Words } from '../../words/words.ts'
 import type { Block, Section, Value } from '../blocks.ts'
+import { attachmentBlocks } from '../attachments.ts'
 import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
@@ -9,7 +10,8 @@ import { notSupplied, orNotSupplied, stated } from '../values.ts'
 const SHEET_LINES = 6
 
 /** What was tested before acceptance, and sheets to test again by. */
-export function testReportsSection({ site, words }: PageContext): Section {
+export function testReportsSection(context: PageContext): Section {
+  const { site, words } = context
   const w = words.closeout.tests
   const tests = site.closeout?.tests ?? []
   const table: Block =
@@ -39,7 +41,11 @@ export function testReportsSection({ site, words }: PageContext): Section {
         columns: columns.map(label => ({ label })),
         rows: [],
         blankRows: SHEET_LINES
-      }))
+      })),
+      ...attachmentBlocks(
+        context,
+        tests.map(test => ({ ...test, title: [w.kinds[test.kind], test.of].filter(Boolean).join(', ') }))
+      )
     ]
   }
 }

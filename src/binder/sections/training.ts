@@ -1,12 +1,14 @@
 import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
+import { attachmentBlocks } from '../attachments.ts'
 import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 const SHEET_LINES = 8
 
 /** Who was taught what, and a sheet for the next. */
-export function trainingSection({ site, words }: PageContext): Section {
+export function trainingSection(context: PageContext): Section {
+  const { site, words } = context
   const w = words.closeout.training
   const trainings = site.closeout?.training ?? []
   const joined = (list: readonly string[]) => (list.length === 0 ? notSupplied(words) : stated(list.join('; ')))
@@ -40,7 +42,11 @@ export function trainingSection({ site, words }: PageContext): Section {
         columns: w.sheetColumns.map(label => ({ label })),
         rows: [],
         blankRows: SHEET_LINES
-      }
+      },
+      ...attachmentBlocks(
+        context,
+        trainings.map(one => ({ ...one, title: [words.closeout.sections.training, one.on].filter(Boolean).join(', ') }))
+      )
     ]
   }
 }

@@ -11,6 +11,11 @@ export const closeoutWords = {
     signOffs: 'Sign-offs',
     photographs: 'Photographs'
   },
+  attachments: {
+    caption: (title: string, file: string, page: number, pages: number) =>
+      pages === 1 ? `${title} (${file})` : `${title} (${file}, page ${page} of ${pages})`,
+    notThere: (title: string, file: string) => `${title}: ${file} is not there, or cannot be read`
+  },
   yes: 'yes',
   no: 'no',
   dates: {

@@ -1,0 +1,53 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { ATTACHMENTS, attachmentFiles } from '../binder/attachments.ts'
+import type { AttachedFile } from '../binder/attachments.ts'
+import type { Fault, LoadedSite } from '../load/loaded.ts'
+import type { Site } from '../model/site.ts'
+import type { OutputFile } from './output-stage.ts'
+import type { SiteSources } from './read-fleet.ts'
+
+/** Files that the closeout names and that are not beside the site file. */
+export function attachmentFaults(loaded: LoadedSite, { closeout }: Site, { folder, others }: SiteSources): Fault[] {
+  if (!closeout) return []
+  const { recordDrawings, tests, training, signOffs } = closeout
+  return [...recordDrawings, ...tests, ...training, ...signOffs].flatMap(({ file, at }) =>
+    file === undefined || others.includes(file)
+      ? []
+      : [
+          {
+            code: 'closeout/attachment-not-there',
+            subject: file,
+            place: loaded.locate({ file: at.file, path: [...at.path, 'file'] }),
+            details: { file, folder },
+            fatal: false
+          }
+        ]
+  )
+}
+
+/** What is bound in, by name; a file that cannot be read is left out, and the binder says so at its place. */
+export async function readAttachments(site: Site, sources: SiteSources): Promise<ReadonlyMap<string, AttachedFile>> {
+  const there = attachmentFiles(site).filter(file => sources.others.includes(file))
+  const read = await Promise.all(there.map(async file => [file, await attached(join(sources.folder, file))] as const))
+  return new Map(read.flatMap(([file, found]) => (found ? [[file, found]] : [])))
+}
+
+async function attached(path: string): Promise<AttachedFile | undefined> {
+  if (!/\.pdf$/iu.test(path)) return { picture: true, pages: [{ wide: false }] }
+  // Read in only where a site has a PDF to bind in.
+  const { PDFDocument } = await import('pdf-lib')
+  try {
+    const document = await PDFDocument.load(readFileSync(path), { updateMetadata: false })
+    return { picture: false, pages: document.getPages().map(page => ({ wide: page.getWidth() > page.getHeight() })) }
+  } catch {
+    return undefined
+  }
+}
+
+/** Copies beside the office pages. */
+export function attachmentOutputs(site: Site, { folder, others }: SiteSources): OutputFile[] {
+  return attachmentFiles(site)
+    .filter(file => others.includes(file))
+    .map(file => ({ path: `office/${site.id}/${ATTACHMENTS}/${file}`, content: readFileSync(join(folder, file)) }))
+}
