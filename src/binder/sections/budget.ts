@@ -20,7 +20,7 @@ export function budgetSection(context: PageContext): Section {
     yearFacts(context),
     ...(hasWater ? [monthsTable(context), monthsFigure(context)] : []),
     ...(site.budget?.form === 'ordinance 2015' ? [zonesTable(context)] : []),
-    plan.budget.periods.length > 0 ? meterTable(context) : { kind: 'not-supplied', text: w.noReadings }
+    ...(plan.budget.periods.length > 0 ? [meterTable(context)] : [])
   ]
   return {
     id: 'budget',
@@ -70,7 +70,8 @@ function yearFacts({ site, plan, words }: PageContext): Block {
     {
       label: w.programmed,
       value: judged(programmedM3, allowanceM3, computed(volumeText(site.units)(programmedM3), 'monthly-minutes'), w)
-    }
+    },
+    ...(plan.budget.periods.length > 0 ? [] : [{ label: w.meter, value: notSupplied(words) }])
   ]
   return { kind: 'facts', caption: w.facts, rows }
 }

@@ -1,5 +1,5 @@
 import type { NeedGivenFigure } from '../../binder/figures/need-given.ts'
-import { figure, hatch, label, line, rect } from '../svg.ts'
+import { figure, hatch, label, line, monoWidth, rect } from '../svg.ts'
 import type { Box } from '../svg.ts'
 
 const WIDTH = 240
@@ -7,6 +7,8 @@ const LEFT = 4
 const TOP = 30
 const BARS = 66
 const KEY = 11
+/** Size of the small letters in the style sheet. */
+const TEXT = 7
 
 /** Twelve pairs of bars on a heavy line, half a column wide: the need hatched, what is given solid. The top of the scale is named once. */
 export function needGivenFigure({ title, unit, needLabel, givenLabel, months, top }: NeedGivenFigure): string {
@@ -26,7 +28,7 @@ export function needGivenFigure({ title, unit, needLabel, givenLabel, months, to
   const scale =
     line(0, TOP, WIDTH, TOP, { class: 'tick' }) +
     label(WIDTH, TOP - 3, top.label, { class: 'small', 'text-anchor': 'end' })
-  const half = WIDTH / 3
+  const half = Math.max(WIDTH / 3, monoWidth(`${needLabel}, ${unit}`, TEXT) + 22)
   const key =
     hatched({ x: 0, y: KEY - 7, width: 9, height: 8 }) +
     label(12, KEY, `${needLabel}, ${unit}`, { class: 'small' }) +

@@ -1,11 +1,13 @@
 import type { PressureWayFigure } from '../../binder/figures/pressure-way.ts'
-import { element, figure, label, line, rounded } from '../svg.ts'
+import { element, figure, label, line, monoWidth, rect, rounded } from '../svg.ts'
 
 const WIDTH = 480
 const SIDE = 30
 const TOP = 22
 const RISE = 92
 const BASE = TOP + RISE
+/** Size of the small letters in the style sheet. */
+const TEXT = 7
 /** Names stand in two rows, so that long ones do not meet. */
 const NAMES = [BASE + 13, BASE + 24]
 
@@ -16,29 +18,29 @@ export function pressureWayFigure({ title, points, needed }: PressureWayFigure):
   const yOf = (value: number): number => BASE - (Math.max(value, 0) / most) * RISE
   const placed = points.map((one, index) => ({ ...one, x: SIDE + index * step, y: yOf(one.value), index }))
   const way = placed.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${rounded(x)} ${rounded(y)}`).join('')
-  const drawn = placed.map(({ x, y, text, label: name, index }) => {
-    const nameY = NAMES[index % NAMES.length] ?? BASE
-    return (
-      line(x, y, x, BASE, { class: 'tick' }) +
-      element('circle', { cx: x, cy: y, r: 2.6, class: 'solid' }) +
-      label(x, y - 6, text, { class: 'number halo', 'text-anchor': 'middle' }) +
-      label(x, nameY, name, { class: 'small', 'text-anchor': 'middle' })
-    )
-  })
-  const line0 = line(SIDE - 14, BASE, WIDTH - SIDE + 14, BASE, { class: 'heavy' })
-  return figure(
-    WIDTH,
-    BASE + 30,
-    title,
-    line0 + drawn.join('') + element('path', { d: way, class: 'wire', fill: 'none' }) + neededLine(needed, yOf)
+  const ticks = placed.map(({ x, y }) => line(x, y, x, BASE, { class: 'tick' }))
+  const dots = placed.map(({ x, y }) => element('circle', { cx: x, cy: y, r: 2.6, class: 'solid' }))
+  const names = placed.map(({ x, label: name, index }) =>
+    label(x, NAMES[index % NAMES.length] ?? BASE, name, { class: 'small', 'text-anchor': 'middle' })
   )
+  const figures = placed.map(({ x, y, text }) => onPaper(x, y - 7, text))
+  const ground = line(SIDE - 14, BASE, WIDTH - SIDE + 14, BASE, { class: 'heavy' })
+  const path = element('path', { d: way, class: 'wire', fill: 'none' })
+  const parts = [...ticks, ground, neededLine(needed, yOf), path, ...dots, ...figures, ...names]
+  return figure(WIDTH, BASE + 30, title, parts.join(''))
 }
 
+/** The dashed line is named in its middle, below it. */
 function neededLine(needed: PressureWayFigure['needed'], yOf: (value: number) => number): string {
   if (!needed) return ''
   const y = yOf(needed.value)
-  return (
-    line(SIDE - 14, y, WIDTH - SIDE + 14, y, { class: 'wire dashed' }) +
-    label(SIDE - 14, y + 10, needed.label, { class: 'small halo' })
-  )
+  const name = onPaper(WIDTH / 2, y + 10, needed.label)
+  return line(SIDE - 14, y, WIDTH - SIDE + 14, y, { class: 'wire dashed' }) + name
+}
+
+/** Text on a patch of paper, so that no line crosses it. */
+function onPaper(x: number, baseline: number, text: string): string {
+  const width = monoWidth(text, TEXT) + 4
+  const patch = { x: x - width / 2, y: baseline - 6.5, width, height: 8 }
+  return rect(patch, { class: 'halo' }) + label(x, baseline, text, { class: 'small', 'text-anchor': 'middle' })
 }

@@ -54,6 +54,5 @@ export const budgetWords = {
   meterNotes: [
     'Programmed: by the programs as they stand now, from noon of the first day to noon of the last.',
     'More than a quarter over points to a leak or a run-on, more than a quarter under to a closed valve or a sensor that held back (common practice, no source).'
-  ],
-  noReadings: 'Meter readings: none are on file, or one alone.'
+  ]
 }
