@@ -6,6 +6,7 @@ import { addCalc } from './verbs/calc.ts'
 import { addCheck } from './verbs/check.ts'
 import { addDue } from './verbs/due.ts'
 import { addExplain } from './verbs/explain.ts'
+import { addImport } from './verbs/import.ts'
 import { addNew } from './verbs/new.ts'
 import { addRecord } from './verbs/record.ts'
 import { addServe } from './verbs/serve.ts'
@@ -17,7 +18,19 @@ const program = new Command('underlid')
   .version(toolVersion())
   .configureHelp({ sortSubcommands: false })
 
-for (const add of [addNew, addCheck, addTag, addBuild, addPrint, addServe, addDue, addRecord, addCalc, addExplain])
+for (const add of [
+  addNew,
+  addImport,
+  addCheck,
+  addTag,
+  addBuild,
+  addPrint,
+  addServe,
+  addDue,
+  addRecord,
+  addCalc,
+  addExplain
+])
   add(program)
 const configured = [program, ...program.commands]
 for (const command of configured) {
