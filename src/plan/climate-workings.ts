@@ -76,26 +76,36 @@ function monthWorking(
 /** For the month with most rain; a method that goes by zone is shown with the zone. */
 function rainWorkings({ climate, record, site }: ClimateFacts, plan: ClimatePlan): Working[] {
   const index = greatest(plan.months.map(({ rainM }) => (isAbsent(rainM) ? undefined : rainM)))
-  if (index === undefined || plan.underGlass || isAbsent(plan.rainMethod) || plan.rainMethod === 'none') return []
+  if (index === undefined) return []
   const month = MONTHS[index] ?? 'Jan'
   const { rainM, effectiveRainM } = plan.months[index] ?? {}
   const days = climate.rain?.[month] ? undefined : record?.[index]?.rain
   const summed = days
     ? worked(monthFromDaysCard, `rain, ${month}`, { total: days.totalM, days: days.days, month, units: site.units })
     : []
-  const events = record?.[index]?.rainByEvent
-  if (plan.rainMethod === 'per-event' && events)
-    return [
-      ...summed,
-      ...worked(monthFromDaysCard, `rain that counts, ${month}`, {
-        total: events.totalM,
-        days: events.days,
-        month,
-        units: site.units
-      })
-    ]
+  if (plan.underGlass || isAbsent(plan.rainMethod) || plan.rainMethod === 'none') return summed
+  if (plan.rainMethod === 'per-event') return [...summed, ...eventWorkings({ climate, record, site }, index)]
   if (isAbsent(effectiveRainM)) return summed
   return [...summed, ...worked(effectiveRainCard, month, { method: plan.rainMethod, rain: rainM, units: site.units })]
+}
+
+/** The heaviest day of the month as one rain, and what all of its days come to. */
+function eventWorkings({ climate, record, site }: ClimateFacts, index: number): Working[] {
+  const month = MONTHS[index] ?? 'Jan'
+  const events = record?.[index]?.rainByEvent
+  const own = (climate.dailyWeather?.days ?? []).filter(day => monthOf(day.on) === index + 1)
+  const [heaviest] = sortedBy(own, one => -(one.rainM ?? 0))
+  if (!events || !heaviest) return []
+  const one = { method: 'per-event', rain: heaviest.rainM ?? 0, units: site.units }
+  return [
+    ...worked(effectiveRainCard, heaviest.on, one),
+    ...worked(monthFromDaysCard, `rain that counts, ${month}`, {
+      total: events.totalM,
+      days: events.days,
+      month,
+      units: site.units
+    })
+  ]
 }
 
 function greatest(values: readonly (number | undefined)[]): number | undefined {

@@ -221,6 +221,17 @@ describe('the workings of the climate', () => {
     expect(named(`climate: { ${HAND}, rain: { Oct: 90 mm }, effective-rain: scs }\n`)).toEqual(['effective-rain Oct'])
   })
 
+  it('show rain of single days by the heaviest of them and by its month, whether it counts or not', () => {
+    const csv = record('rain (mm)', '2025-06-01', 30, index => (index === 3 ? '30' : '1'))
+    const keys = (method: string) => `climate: { ${HAND}, daily-weather: days.csv, effective-rain: ${method} }\n`
+    expect(named(keys('per-event'), csv)).toEqual([
+      'month-from-days rain, Jun',
+      'effective-rain 2025-06-04',
+      'month-from-days rain that counts, Jun'
+    ])
+    expect(named(keys('none'), csv)).toEqual(['month-from-days rain, Jun'])
+  })
+
   it('show a daily record by its day of most and by its month', () => {
     const csv = record('high (°C),low (°C)', '2025-07-01', 31, index => `${20 + index / 10},10`)
     expect(named('climate: { daily-weather: days.csv }\n', csv)).toEqual([

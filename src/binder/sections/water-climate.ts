@@ -5,7 +5,7 @@ import { computed, notComputed, stated } from '../values.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { sum } from '../../base/collections.ts'
-import type { ClimateMonth, ClimatePlan } from '../../plan/climate-plan.ts'
+import type { ClimateMonth, ClimatePlan, EtWay } from '../../plan/climate-plan.ts'
 import { show, unitFor } from '../../units/show.ts'
 
 /** Reference ET and rain of the twelve months, how each came about and how far it may be off; nothing where nothing is known. */
@@ -73,6 +73,7 @@ function notesOf({ plan: { climate }, site, words }: PageContext): string[] {
   const { months, record, lacks, rainMethod, underGlass } = climate
   const used = [...new Set(months.flatMap(one => one.way ?? []))]
   const [first, ...others] = climate.ways.filter(way => used.includes(way))
+  const cards = cardsOf(climate, used)
   return [
     ...(site.climate?.name === undefined ? [] : [w.from(site.climate.name)]),
     ...(record ? [w.record(record.days, record.first, record.last)] : []),
@@ -82,7 +83,7 @@ function notesOf({ plan: { climate }, site, words }: PageContext): string[] {
     ...(used.includes('zone-table') ? [w.zoneSource] : []),
     ...(months.some(one => one.off !== undefined) ? [w.estimate] : []),
     underGlass ? w.underGlass : isAbsent(rainMethod) ? rainMethod.reason : w.rainMethods[rainMethod],
-    ...(used.some(way => way !== 'by-hand') || months.some(one => isPresent(one.rainM)) ? [w.madeBy] : [])
+    ...(cards.length > 0 ? [w.madeBy(cards.join(', '))] : [])
   ]
 }
 
@@ -94,4 +95,19 @@ function yearNote({ months }: ClimatePlan, { site, words }: Pick<PageContext, 's
   if (et === undefined) return []
   const hasRain = months.some(one => isPresent(one.rainM))
   return [rain === undefined || !hasRain ? words.climate.yearEt(et) : words.climate.year(et, rain)]
+}
+
+const CARDS: Readonly<Record<EtWay, readonly string[]>> = {
+  'by-hand': [],
+  'daily-weather': ['eto-penman-monteith', 'month-from-days'],
+  'daily-temperatures': ['eto-hargreaves', 'month-from-days'],
+  weather: ['eto-penman-monteith'],
+  'zone-table': ['eto-zone'],
+  temperatures: ['eto-hargreaves']
+}
+
+/** Names of the calculations behind the table. */
+function cardsOf({ months, rainMethod, underGlass }: ClimatePlan, used: readonly EtWay[]): string[] {
+  const counts = !underGlass && rainMethod !== 'none' && months.some(one => isPresent(one.rainM))
+  return [...new Set([...used.flatMap(way => CARDS[way]), ...(counts ? ['effective-rain'] : [])])]
 }

@@ -56,8 +56,7 @@ export const climateWords = {
     'Give or take is how far an estimate from temperatures alone may be off: too little in wind of more than 3 m/s, too much in humid air.',
   zoneSource:
     'Zone table: California’s map of reference evapotranspiration zones, Department of Water Resources, 1999.',
-  madeBy:
-    'Computed by eto-zone, eto-hargreaves, eto-penman-monteith, month-from-days and effective-rain; see How these numbers were made.',
+  madeBy: (cards: string) => `Computed by ${cards}; see How these numbers were made.`,
   lacks: (list: string) => `Not all of the weather is stated (${list}), so temperatures alone are used.`,
   others: (used: string, others: string) => `${used} goes first; ${others} where it has no figure.`,
   lackNames: lacks,
