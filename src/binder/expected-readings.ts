@@ -13,6 +13,8 @@ export interface StationReadings {
   readonly station: Station
   readonly loop: ReadingHere
   readonly coil: ReadingHere
+  /** Common to close, of a coil with three leads; `loop` and `coil` are then common to open. */
+  readonly closing?: { readonly loop: ReadingHere; readonly coil: ReadingHere }
 }
 
 export interface ReadingHere {
@@ -26,15 +28,27 @@ export function stationReadings({ plan }: PageContext, stations: readonly Statio
   return stations.flatMap(station => {
     const wire = plan.wires.get(station.id)
     if (!wire) return []
-    const { coilOhm, loopOhm } = wire
+    const { coilOhm, loopOhm, closing } = wire
     return [
       {
         station,
         loop: readingHere(station, 'loop', { coilOhm, wireOhm: loopOhm }, plan.on),
-        coil: readingHere(station, 'coil', { coilOhm, wireOhm: 0 }, plan.on)
+        coil: readingHere(station, 'coil', { coilOhm, wireOhm: 0 }, plan.on),
+        ...(closing ? { closing: closingHere(closing.coilOhm, loopOhm) } : {})
       }
     ]
   })
+}
+
+/** No closeout reading is kept of the closing half, so its band is that of coil and wire. */
+function closingHere(
+  coilOhm: Maybe<number>,
+  wireOhm: Maybe<number>
+): { readonly loop: ReadingHere; readonly coil: ReadingHere } {
+  return {
+    loop: { expected: expectedReading({ coilOhm, wireOhm }) },
+    coil: { expected: expectedReading({ coilOhm, wireOhm: 0 }) }
+  }
 }
 
 function readingHere(

@@ -3,8 +3,9 @@ import type { PageContext } from './context.ts'
 import { batterySets, voltTexts } from './battery-sets.ts'
 import { daysText } from './days.ts'
 import { stationReadings } from './expected-readings.ts'
-import type { ReadingHere } from './expected-readings.ts'
+import type { ReadingHere, StationReadings } from './expected-readings.ts'
 import { rangeOf } from './range.ts'
+import { handlingLines, hasThreeLeads, programLinesOf, pumpLines } from './unit-facts.ts'
 import { isAbsent } from '../base/absent.ts'
 import { groupBy } from '../base/collections.ts'
 import { cautionCard } from '../domain/safety/cautions.ts'
@@ -61,13 +62,23 @@ export function faultSteps(context: PageContext, here: Here): FaultStep[] {
 }
 
 function siteLines(id: FaultStepId, context: PageContext, here: Here): string[] {
+  if (id === 'by-hand') return pumpLines(context, here.controllers)
+  if (id === 'loop') return halvesLine(context, here.stations)
   if (id === 'battery') return pulseLines(context, here.controllers)
   if (id === 'coil') return here.stations.some(hasThreeLeads) ? [context.words.faults.threeLeads] : []
-  if (id === 'program') return programLines(context, here.controllers)
+  if (id === 'program')
+    return [
+      ...programLines(context, here.controllers),
+      ...handlingLines(context, here.controllers),
+      ...programLinesOf(context, here.controllers)
+    ]
   return []
 }
 
-const hasThreeLeads = (station: Station): boolean => station.valves.some(one => one.coil === 'DC latching 3-wire')
+function halvesLine({ words }: PageContext, stations: readonly Station[]): string[] {
+  const three = stations.filter(hasThreeLeads).map(one => one.id)
+  return three.length > 0 ? [words.units.line.halves(rangeOf(three))] : []
+}
 
 function pulseLines({ words }: PageContext, controllers: readonly Controller[]): string[] {
   const stated = controllers.flatMap(({ id, sheet }) =>
@@ -138,17 +149,25 @@ function ownFigures(id: FaultStepId, context: PageContext, { stations, controlle
   if (id === 'coil')
     return [
       ...(stations.some(hasThreeLeads) ? [w.threeLeads] : []),
-      ...readingLines(
-        readings.map(one => ({ id: one.station.id, here: one.coil })),
-        context
-      )
+      ...readingLines(endReadings(readings, 'coil', context), context)
     ]
-  if (id === 'loop')
-    return readingLines(
-      readings.map(one => ({ id: one.station.id, here: one.loop })),
-      context
-    )
+  if (id === 'by-hand') return pumpLines(context, controllers)
+  if (id === 'program') return [...handlingLines(context, controllers), ...programLinesOf(context, controllers)]
+  if (id === 'loop') return readingLines(endReadings(readings, 'loop', context), context)
   return []
+}
+
+/** Of coils with three leads both halves, each under its own name. */
+function endReadings(
+  readings: readonly StationReadings[],
+  end: 'loop' | 'coil',
+  { words }: PageContext
+): { readonly id: string; readonly here: ReadingHere }[] {
+  const named = ({ station }: StationReadings): string => words.units.line.toClose(station.id)
+  return [
+    ...readings.map(one => ({ id: one.station.id, here: one[end] })),
+    ...readings.flatMap(one => (one.closing ? [{ id: named(one), here: one.closing[end] }] : []))
+  ]
 }
 
 /** A line for each band, with all stations that have it. */

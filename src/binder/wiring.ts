@@ -23,7 +23,6 @@ interface Wired {
 /** The wiring of every controller, drawn and as a table; controllers of one station that are wired alike share a drawing. */
 export function wiringBlocks(context: PageContext): Block[] {
   const { site, words } = context
-  const w = words.wiring
   const drawn = site.controllers.map(controller => ({ controller, wired: wiredTo(controller, context) }))
   const some = drawn.filter(({ wired }) => wired.length > 0)
   if (some.length === 0) return []
@@ -32,8 +31,7 @@ export function wiringBlocks(context: PageContext): Block[] {
   const grouped = new Set(alike.flat().map(({ controller }) => controller.id))
   const own = some.filter(({ controller }) => !grouped.has(controller.id))
   return [
-    { kind: 'heading', id: 'wiring', text: w.heading },
-    { kind: 'paragraph', text: w.lead },
+    { kind: 'heading', id: 'wiring', text: words.wiring.heading },
     ...own.flatMap(({ controller, wired }) => controllerBlocks(controller, wired, context)),
     ...alike.flatMap(group => alikeBlock(group, context))
   ]

@@ -34,7 +34,7 @@ describe('figures', () => {
   it.each(all)('$title draws without an id, a colour or a number that is none', figure => {
     const svg = figureSvg(figure)
     expect(svg).not.toMatch(/ id=|NaN|Infinity|undefined|#[0-9a-f]{3}/u)
-    expect(svg).toContain(`aria-label="${figure.title}"`)
+    expect(svg).toContain(`aria-label="${'alt' in figure ? figure.alt : figure.title}"`)
   })
 
   it('months: the number stands above every bar, zero too, and the tallest bar is the largest value', () => {

@@ -38,22 +38,31 @@ function stepBlocks(step: FaultStep, number: number, context: PageContext): Bloc
   const w = context.words.faults
   return [
     { kind: 'heading', id: `fault-${number}`, text: step.title },
-    ...stepCautions(step, context),
-    { kind: 'paragraph', text: w.why(step.why, step.needs) },
-    { kind: 'list', ordered: true, items: step.todo },
-    ...siteTable(step, context),
-    { kind: 'list', lead: w.signs, ordered: false, items: step.seen.map(([sign, means]) => w.signLine(sign, means)) }
+    ...wholeCautions(step, context),
+    {
+      kind: 'fault-step',
+      why: w.why(step.why, step.needs),
+      ...shortCautions(step, context),
+      doLead: w.doLead,
+      todo: step.todo,
+      seenLead: w.signs,
+      seen: step.seen.map(([sign, means]) => w.signLine(sign, means))
+    },
+    ...siteTable(step, context)
   ]
 }
 
-/** In one paragraph those that Safety first has in full; one that the site did not call for stands nowhere else, so it stands here whole. */
-function stepCautions({ cautions }: FaultStep, context: PageContext): Block[] {
+/** One that the site did not call for stands nowhere else, so it stands here whole. */
+function wholeCautions({ cautions }: FaultStep, { site, plan }: PageContext): Block[] {
+  const chosen = new Set(plan.cautions.map(one => one.id))
+  return cautions.filter(id => !chosen.has(id)).map(id => cautionBlock(site, id))
+}
+
+/** In one line those that Safety first has in full. */
+function shortCautions({ cautions }: FaultStep, context: PageContext): { readonly caution?: string } {
   const chosen = new Set(context.plan.cautions.map(one => one.id))
   const lines = cautions.filter(id => chosen.has(id)).map(id => cautionLine(id, context))
-  return [
-    ...cautions.filter(id => !chosen.has(id)).map(id => cautionBlock(context.site, id)),
-    ...(lines.length > 0 ? [{ kind: 'paragraph', text: lines.join(' ') } as const] : [])
-  ]
+  return lines.length > 0 ? { caution: lines.join(' ') } : {}
 }
 
 function siteTable({ id }: FaultStep, context: PageContext): Block[] {
@@ -106,7 +115,7 @@ function readingTable(context: PageContext): Block {
       { label: w.band, align: right },
       { label: w.flow, align: right }
     ],
-    rows: all.map(one => readingRow(one, context)),
+    rows: all.flatMap(one => [readingRow(one, context), ...closingRow(one, context)]),
     notes: readingNotes(all, context)
   }
 }
@@ -132,6 +141,21 @@ function readingRow({ station, loop, coil }: StationReadings, context: PageConte
     if (closeout) return [{ ...measured(text), note: words.faults.readings.around(closeout) }, band]
     return [ofPlate ? plate(text) : computed(text, 'expected-reading'), band]
   }
+}
+
+/** The second winding of a coil with three leads, in a row of its own. */
+function closingRow({ station, closing }: StationReadings, context: PageContext): Value[][] {
+  const { site, words } = context
+  if (!closing) return []
+  const none = stated(words.units.none)
+  const both = ({ expected }: ReadingHere): Value[] => {
+    if (isAbsent(expected)) return [notComputed(words, expected.reason), notComputed(words, expected.reason)]
+    const text = show(expected.value.expectedOhm, 'resistance', site.units)
+    return [computed(text, 'expected-reading'), computed(bandText(expected.value, context), 'expected-reading')]
+  }
+  return [
+    [stated(station.id, true), stated(words.units.toClose), none, ...both(closing.loop), ...both(closing.coil), none]
+  ]
 }
 
 function readingNotes(all: readonly StationReadings[], { site, words }: PageContext): string[] {

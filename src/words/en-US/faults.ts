@@ -264,7 +264,8 @@ export const faultWords = {
   why: (why: string, needs: string) => `Why: ${why}${needs ? ` You need: ${needs}.` : ''}`,
   briefCaution: (signal: string, text: string) => `${signal}: ${text}`,
   caution: (signal: string, hazard: string, instead: string) => `${signal}: ${hazard} ${instead}`,
-  signs: 'What you find, and what it means:',
+  doLead: 'Do',
+  signs: 'Look for',
   signLine: (sign: string, means: string) => `${sign}: ${means.charAt(0).toLowerCase()}${means.slice(1)}`,
   steps,
   battery: {
@@ -294,7 +295,7 @@ export const faultWords = {
     valve: 'At the valve',
     band: 'Band',
     flow: 'Normal flow',
-    range: (least: string, most: string) => `${least} to ${most}`,
+    range: (least: string, most: string) => `${least}\u00a0to\u00a0${most}`,
     around: (day: string) => `closeout ${day}`,
     bandNote: (cold: string, warm: string) =>
       `Band: around the closeout reading 20 % either way where one is on file; else coil 20 % either way and copper at ${cold} to ${warm}. The 20 % is a rule of this project.`,

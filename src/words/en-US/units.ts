@@ -51,6 +51,8 @@ export const unitWords = {
   checked: 'Seen to open and close',
   retrofitNote:
     'A spare for these must fit thread, plunger and adapter as written. The old AC coils do not belong among the spares.',
+  none: '–',
+  toClose: 'to close',
   trend: {
     caption: 'Readings over the visits',
     loopAt: 'Loop',
@@ -78,6 +80,7 @@ export const unitWords = {
       `${controller} starts a pump (${relay || 'relay not described'}): hear the relay click and the pump start. MAINS beyond the relay: licensed electrician only.`,
     delay: (controller: string, delay: string, reason: string) =>
       `${controller} waits ${delay} between stations: ${reason}. That is no fault.`,
+    toClose: (station: string) => `${station} to close`,
     halves: (names: string) =>
       `${names}: three leads. Measure common to open, then common to close, and hold each against its own band.`
   }

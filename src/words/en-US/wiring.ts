@@ -1,7 +1,6 @@
 /** Words of the wiring drawing and of the table beside it. */
 export const wiringWords = {
   heading: 'Wiring of each controller',
-  lead: 'Not to scale. Terminals stand on the left, what hangs on them on the right. A diamond is a splice; where each lies is on the record drawing.',
   title: (controller: string) => `Wiring, controller ${controller}`,
   titleAlike: (controllers: string) => `Wiring, controllers ${controllers}, one station each`,
   caption: (controller: string) =>
