@@ -52,4 +52,4 @@ function passagesOf({ id, blocks }: Section): Passage[] {
   })
 }
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/gu, String.raw`\$&`)
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/gu, String.raw`\$&`)

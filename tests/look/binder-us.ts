@@ -120,6 +120,25 @@ export const BINDER_US: Binder = {
         },
         {
           kind: 'figure',
+          caption: 'From the point of connection to the devices of C3/1: 2.1 psi short of what is needed.',
+          figure: {
+            figure: 'pressure-way',
+            title: 'Pressure along the way, station C3/1',
+            points: [
+              { label: 'supply, psi', value: 62, text: '62' },
+              { label: 'meter', value: 60, text: '60' },
+              { label: 'backflow assembly', value: 48, text: '48' },
+              { label: 'main 1', value: 45.2, text: '45.2' },
+              { label: 'main 2', value: 39.6, text: '39.6' },
+              { label: 'valve', value: 36.1, text: '36.1' },
+              { label: 'lateral 1', value: 31, text: '31' },
+              { label: 'lateral 2', value: 27.9, text: '27.9' }
+            ],
+            needed: { value: 30, label: 'needed 30 psi' }
+          }
+        },
+        {
+          kind: 'figure',
           caption: 'Run of station C6/1: PASSES.',
           figure: {
             figure: 'wire-run',
