@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import { wordFault } from '../../src/checks/run.ts'
 import { CHECKS } from '../../src/checks/list.ts'
+import { WEATHER_COLUMNS } from '../../src/load/weather-columns.ts'
 import { loadWeather } from '../../src/load/weather-file.ts'
 import { loadSite } from '../../src/load/site.ts'
 import { baseSite } from '../support/base-site.ts'
@@ -142,5 +145,20 @@ describe('the record that a climate names', () => {
     const tables = [{ file: 'sites/base/days.csv', text: 'date,low (°C)\nx,1\n' }]
     const { faults } = loadSite({ ...baseSite(climate), tables })
     expect(faults.map(one => `${one.place.file}:${one.place.line}`)).toEqual(['sites/base/days.csv:2'])
+  })
+})
+
+describe('the page on daily records', () => {
+  const page = readFileSync(fileURLToPath(new URL('../../docs/daily-weather.md', import.meta.url)), 'utf8')
+
+  it('names every column', () => {
+    expect(WEATHER_COLUMNS.map(one => one.name).filter(name => !page.includes(`\`${name}\``))).toEqual([])
+  })
+
+  it('shows a record that is taken without a fault', () => {
+    const text = /```csv\n([\s\S]*?)```/u.exec(page)?.[1] ?? ''
+    const { weather, faults } = loadWeather({ file: 'docs/daily-weather.md', text })
+    expect(faults).toEqual([])
+    expect(weather?.days.map(day => Object.keys(day).length)).toEqual([7, 7, 1])
   })
 })
