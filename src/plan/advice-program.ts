@@ -79,7 +79,8 @@ function passed(need: ZoneNeed, of: ProgramOf, waterings: readonly number[]): Un
   const { holds, station, rateMPerS } = need
   if (!holds) return undefined
   const holdsM = of.rule === of.group.asSet.days ? holds.mostM : holds.sureM
-  const wanted = wantedS(need, of.starts, waterings)
+  // More starts in a night than are set are there for the hours' sake: the ground takes them for one watering.
+  const wanted = wantedS(need, Math.min(of.starts, of.group.asSet.starts.length), waterings)
   const mostS = Math.max(...wanted)
   const month = wanted.indexOf(mostS) + 1
   const neededM = mostS * rateMPerS

@@ -20,6 +20,8 @@ export interface AllowedTimes {
   readonly active: (dates: ProgramDates) => readonly (readonly CalendarDay[])[]
   readonly isAllowed: (day: EpochDay) => boolean
   readonly left: MinutesLeft
+  /** Minutes by which the legal clock is ahead of the controller's, at the least and at the most. */
+  readonly ahead: readonly [least: number, most: number]
   /** In 24 hours, s. */
   readonly allowedS: number
 }
@@ -49,20 +51,24 @@ function timesUnder(rules: readonly WateringRule[], site: Site, controller: Cont
   const allowed = new Array<boolean>(DAY_MINUTES).fill(true)
   const offsets = new Set<number>()
   const seen = new Map<number, Set<Stretches>>()
-  const ahead = minutesAhead(site, controller)
+  const offsetOn = minutesAhead(site, controller)
   for (const { day } of days) {
     if (!isAllowed(day)) continue
-    const offset = ahead(day)
+    const offset = offsetOn(day)
     offsets.add(offset)
     const known = seen.get(offset) ?? new Set<Stretches>()
     seen.set(offset, known)
     bar(allowed, barredHours(day), offset, known)
   }
   const daysLimited = rules.some(rule => (daysOfRule(rule, facts)?.kind ?? 'every-day') !== 'every-day')
-  const stops = daysLimited ? [...offsets].map(offset => DAY_MINUTES - offset) : []
+  const stops = daysLimited ? [DAY_MINUTES] : []
+  // By the legal clock these minutes are of the next day, which may not be allowed.
+  if (daysLimited) allowed.fill(false, DAY_MINUTES - Math.max(0, ...offsets))
+  const ahead: AllowedTimes['ahead'] = offsets.size === 0 ? [0, 0] : [Math.min(...offsets), Math.max(...offsets)]
   return {
     active: activeMonths(days),
     isAllowed,
+    ahead,
     left: minutesLeft(allowed, stops),
     allowedS: allowed.filter(Boolean).length * 60
   }

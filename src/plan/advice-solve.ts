@@ -176,7 +176,7 @@ function placeStarts(
   for (let index = 0; index < starts; index += 1) {
     const before = [...others, ...placed, ...own]
     const fixed = group.asSet.starts[index]
-    const base = { controller: controller.id, days: program.days, flowM3s }
+    const base = { controller: controller.id, days: program.days, flowM3s, ahead: times.ahead }
     if (asSetStarts && fixed !== undefined) {
       const start = { ...base, fromMinute: fixed, toMinute: fixed + lengthMinutes }
       if (!isInHours(start, times.left) || !isClear(start, before, supply)) return undefined
@@ -233,10 +233,9 @@ function isSettable(cycleS: number, sheet: ProductSheet | undefined, stepS: numb
 function daysUnmet(group: AdviceGroup, { times, kinds, controller }: SolveOf): UnmetPlan {
   const allowed = allowedDays(group, times)
   const from = allowed.days.find(times.isAllowed) ?? 0
-  const tried = [
-    group.asSet.days,
-    ...[2, 3, 4].map<DayRule>(every => ({ kind: 'every-n-days', every, from: fromEpochDay(from) }))
-  ].filter(rule => canBeSet(rule, kinds))
+  const tried = [group.asSet.days, { kind: 'every-n-days' as const, every: 2, from: fromEpochDay(from) }].filter(rule =>
+    canBeSet(rule, kinds)
+  )
   const firsts = tried.flatMap(rule => {
     const first = firstBarred(rule, allowed)
     return first === undefined ? [] : [{ rule: writeDayRule(rule), first }]
@@ -295,6 +294,7 @@ function freeBeside({ controller, groups, times, supply, others }: SolveOf): num
       days: { kind: 'every-day' },
       lengthMinutes,
       flowM3s,
+      ahead: times.ahead,
       left: times.left,
       wished: [],
       placed: others,

@@ -144,7 +144,7 @@ function supplyOf(site: Site, controller: Controller): string {
   return controller.supply ?? (site.supplies.length === 1 ? site.supplies[0]?.id : undefined) ?? `none ${controller.id}`
 }
 
-function asSetPlaced({ site, controller, scheduled }: AdviseOf): readonly PlacedStart[] {
+function asSetPlaced({ site, controller, scheduled, timesOf }: AdviseOf): readonly PlacedStart[] {
   const flowOf = (number: number) => {
     const station = site.stations.find(one => one.controller === controller.id && one.number === number)
     const flow = station && stationFlowM3s(station)
@@ -156,6 +156,7 @@ function asSetPlaced({ site, controller, scheduled }: AdviseOf): readonly Placed
       days: program.days,
       fromMinute: start,
       toMinute: start + lengthS(program, scheduled) / 60,
+      ahead: timesOf(controller).ahead,
       flowM3s: Math.max(0, ...program.stations.map(({ number }) => flowOf(number)))
     }))
   )

@@ -38,7 +38,7 @@ export function adviceSection(context: PageContext): Section {
   }
 }
 
-/** Controllers set alike, of which the same is said. */
+/** Controllers of which the same is said. */
 interface Group {
   readonly controllers: readonly Controller[]
   readonly advice: AdvicePlan
@@ -65,7 +65,7 @@ function adviceGroups({ site, plan }: PageContext): readonly Group[] {
   })
 }
 
-/** Alike but for the ids of controllers and stations. */
+/** Of which the same is said, but for the ids of stations; where there is something to key in, also what is set must be the same. */
 function sameKey({ controller, advice }: { readonly controller: Controller; readonly advice: AdvicePlan }): string {
   const set = controller.programs.map(({ days, starts, stations, monthlyPercent }) => [
     writeDayRule(days),
@@ -75,7 +75,7 @@ function sameKey({ controller, advice }: { readonly controller: Controller; read
   ])
   const { verdict, programs, unmet, notJudged } = advice
   const said = [verdict, programs, unmet.map(one => ({ ...one, subject: '' })), notJudged.map(one => one.reason)]
-  return JSON.stringify([set, said])
+  return JSON.stringify(verdict === 'change' ? [set, said] : said)
 }
 
 function groupBlocks({ controllers, advice, all }: Group, context: PageContext): Block[] {

@@ -32,6 +32,8 @@ export interface PlacedStart {
   readonly toMinute: number
   /** The most that it draws at once, m³/s. */
   readonly flowM3s: number
+  /** Minutes by which the legal clock is ahead of the controller's, at the least and at the most over the season. */
+  readonly ahead: readonly [least: number, most: number]
 }
 
 export interface SharedSupply {
@@ -44,6 +46,7 @@ export interface PlaceOf {
   readonly days: DayRule
   readonly lengthMinutes: number
   readonly flowM3s: number
+  readonly ahead: PlacedStart['ahead']
   readonly left: MinutesLeft
   /** Start times to try first. */
   readonly wished: readonly number[]
@@ -57,9 +60,9 @@ export interface PlaceOf {
  * with other controllers. The times wished for come first, then where hours open, the longest first, then right after another pass.
  */
 export function placeStart(of: PlaceOf): PlacedStart | undefined {
-  const { controller, days, lengthMinutes, flowM3s } = of
+  const { controller, days, lengthMinutes, flowM3s, ahead } = of
   for (const fromMinute of candidates(of)) {
-    const start = { controller, days, fromMinute, toMinute: fromMinute + lengthMinutes, flowM3s }
+    const start = { controller, days, fromMinute, toMinute: fromMinute + lengthMinutes, flowM3s, ahead }
     if (isInHours(start, of.left) && isClear(start, of.placed, of.supply)) return start
   }
   return undefined
@@ -69,25 +72,37 @@ export function isInHours({ fromMinute, toMinute }: PlacedStart, left: MinutesLe
   return atMost(toMinute - fromMinute, left[fromMinute % DAY_MINUTES] ?? 0)
 }
 
-/** True where a start meets no other of its controller, and others on the supply leave it enough. */
+/** True where a start meets no other of its controller, and others on the supply leave it enough. Separate clocks are held beside the legal one. */
 export function isClear(start: PlacedStart, placed: readonly PlacedStart[], supply: SharedSupply): boolean {
-  const met = placed.filter(one => meets(one, start))
-  if (met.some(one => one.controller === start.controller)) return false
   const { limitM3s, zonesAtOnce } = supply
-  if (zonesAtOnce !== undefined && met.length > 0 && met.length + 1 > zonesAtOnce) return false
-  return (
-    met.length === 0 || limitM3s === undefined || atMost(sum(met.map(one => one.flowM3s)) + start.flowM3s, limitM3s)
-  )
+  const own = placed.filter(one => one.controller === start.controller)
+  if (own.some(one => meets(one, start))) return false
+  const legal = inLegalTime(start)
+  const met = placed.filter(one => one.controller !== start.controller && meets(inLegalTime(one), legal))
+  if (met.length === 0) return true
+  if (zonesAtOnce !== undefined && met.length + 1 > zonesAtOnce) return false
+  return limitM3s === undefined || atMost(sum(met.map(one => one.flowM3s)) + start.flowM3s, limitM3s)
 }
 
-function candidates({ left, wished, placed, lengthMinutes }: PlaceOf): number[] {
+/** From the earliest to the latest that it runs by the legal clock in any part of the season. */
+function inLegalTime(start: PlacedStart): PlacedStart {
+  const [least, most] = start.ahead
+  if (most === 0) return start
+  return { ...start, fromMinute: start.fromMinute + least, toMinute: start.toMinute + most }
+}
+
+function candidates({ left, wished, placed, lengthMinutes, ahead }: PlaceOf): number[] {
   const opens = left.flatMap((minutes, minute) => {
     const before = left[(minute + DAY_MINUTES - 1) % DAY_MINUTES] ?? 0
     return minutes > 0 && before !== minutes + 1 && before !== DAY_MINUTES ? [minute] : []
   })
   const byLength = [...opens].sort((a, b) => (left[b] ?? 0) - (left[a] ?? 0) || a - b)
-  const after = placed.flatMap(({ toMinute }) => [Math.ceil(toMinute / 5 - 1e-9) * 5, Math.ceil(toMinute - 1e-9)])
-  const before = placed.map(({ fromMinute }) => Math.floor(fromMinute - lengthMinutes + 1e-9))
+  const others = [...placed, ...placed.map(inLegalTime)]
+  const after = others.flatMap(({ toMinute }) => {
+    const end = toMinute - ahead[0]
+    return [Math.ceil(end / 5 - 1e-9) * 5, Math.ceil(end - 1e-9)]
+  })
+  const before = others.map(({ fromMinute }) => Math.floor(fromMinute - lengthMinutes - ahead[1] + 1e-9))
   const all = [...wished, ...byLength, ...after, ...before, 0]
   return [...new Set(all.map(minute => ((minute % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES))]
 }
