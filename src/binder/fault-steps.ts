@@ -152,7 +152,8 @@ function ownFigures(id: FaultStepId, context: PageContext, { stations, controlle
       ...readingLines(endReadings(readings, 'coil', context), context)
     ]
   if (id === 'by-hand') return pumpLines(context, controllers)
-  if (id === 'program') return [...handlingLines(context, controllers), ...programLinesOf(context, controllers)]
+  // Radio and sensors stand under what it should do.
+  if (id === 'program') return programLinesOf(context, controllers)
   if (id === 'loop') return readingLines(endReadings(readings, 'loop', context), context)
   return []
 }

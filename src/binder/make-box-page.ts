@@ -9,6 +9,7 @@ import { holdsOf, stationsAt } from './holds.ts'
 import { programCards } from './program-card.ts'
 import { pageScriptData } from './script-data.ts'
 import { stationRow } from './station-row.ts'
+import { handlingLines } from './unit-facts.ts'
 import { orNotSupplied } from './values.ts'
 import { sortedBy, sum } from '../base/collections.ts'
 import { nextRuns } from '../domain/schedule/next-runs.ts'
@@ -134,6 +135,7 @@ function today(controller: Controller, { site, plan, words }: PageContext): Cont
     }),
     rules: [
       ...(controller.outOfService ? [w.away(controller.id, controller.outOfService)] : settings),
+      ...handlingLines({ site, words }, [controller]),
       ...(site.season ? [w.offSeason(site.season.from, site.season.to)] : []),
       ...site.wateringRules.flatMap(rule =>
         rule.windows.map(window => w.windowRule(showWindow(window, site.units), rule.authority ?? ''))

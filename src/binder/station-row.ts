@@ -3,14 +3,18 @@ import type { Value } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { figure, measured, notSupplied, orNotSupplied, plate, computed } from './values.ts'
 import { wireText } from './sections/wires.ts'
-import { isPresent } from '../base/absent.ts'
+import { isAbsent } from '../base/absent.ts'
 import { sortedBy } from '../base/collections.ts'
 import { flowValue } from './flow-value.ts'
-import { show, showStated } from '../units/show.ts'
+import { show, showNumber, showStated } from '../units/show.ts'
+import type { UnitSystem } from '../units/show.ts'
 import type { Station } from '../model/site.ts'
+import type { WirePlan } from '../plan/plan.ts'
+import type { Words } from '../words/words.ts'
 
 /** What is wired to one station, and what a meter should read on it. */
-export function stationRow(station: Station, { site, plan, words }: PageContext): StationRow {
+export function stationRow(station: Station, context: PageContext): StationRow {
+  const { site, plan, words } = context
   const wire = plan.wires.get(station.id)
   const [valve] = station.valves
   const colours = [...new Set(station.wire.map(segment => segment.colour).filter(Boolean))].join('; ')
@@ -27,15 +31,29 @@ export function stationRow(station: Station, { site, plan, words }: PageContext)
       [valve?.coil, station.valves.length > 1 ? `× ${station.valves.length}` : ''].filter(Boolean).join(' '),
       words
     ),
-    loopReading: wire ? figure(wire.expectedOhm, 'resistance', site.units, words, 'wire-loop') : notSupplied(words),
-    coilReading:
-      wire && isPresent(wire.coilOhm)
-        ? station.valves.length > 1
-          ? computed(show(wire.coilOhm, 'resistance', site.units), 'coil-voltage')
-          : plate(show(wire.coilOhm, 'resistance', site.units))
-        : notSupplied(words),
+    loopReading: wire ? loopReading(wire, context) : notSupplied(words),
+    coilReading: coilReading(station, wire, context),
     baseline: baseline(station, words)
   }
+}
+
+function loopReading({ expectedOhm, closing }: WirePlan, { site, words }: PageContext): Value {
+  if (!closing || isAbsent(expectedOhm) || isAbsent(closing.expectedOhm))
+    return figure(expectedOhm, 'resistance', site.units, words, 'wire-loop')
+  return computed(halves(expectedOhm, closing.expectedOhm, site.units, words), 'wire-loop')
+}
+
+function coilReading(station: Station, wire: WirePlan | undefined, { site, words }: PageContext): Value {
+  if (!wire || isAbsent(wire.coilOhm)) return notSupplied(words)
+  const { coilOhm, closing } = wire
+  if (closing && !isAbsent(closing.coilOhm)) return plate(halves(coilOhm, closing.coilOhm, site.units, words))
+  const text = show(coilOhm, 'resistance', site.units)
+  return station.valves.length > 1 ? computed(text, 'coil-voltage') : plate(text)
+}
+
+/** Of three leads: common to open, and common to close. */
+function halves(open: number, close: number, units: UnitSystem, { wiring }: Words): string {
+  return wiring.halves(showNumber(open, 'resistance', units), show(close, 'resistance', units))
 }
 
 /** The first reading on file: what the meter said when the system was new. */

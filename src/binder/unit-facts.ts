@@ -123,7 +123,10 @@ export function retrofitTable({ site, words }: PageContext): TableBlock[] {
 }
 
 /** What somebody without the binder must know of these controllers, in as few lines as will do. */
-export function handlingLines({ site, words }: PageContext, controllers: readonly Controller[]): string[] {
+export function handlingLines(
+  { site, words }: Pick<PageContext, 'site' | 'words'>,
+  controllers: readonly Controller[]
+): string[] {
   const { line, standNotWritten } = words.units
   return controllers.flatMap(controller => {
     const { id, sheet } = controller
