@@ -1,7 +1,7 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import type { PressureWayFigure } from '../figures/pressure-way.ts'
-import { computed, notComputed, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
+import { computed, measured, notComputed, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { sum } from '../../base/collections.ts'
@@ -36,6 +36,7 @@ export function pressureSection(context: PageContext): Section {
       ? [{ kind: 'not-supplied', text: `${w.none}: ${words.binder.notSupplied}` }]
       : [
           { kind: 'paragraph', text: w.lead },
+          ...supplyFacts(known, context),
           zonesTable(zones, context),
           ...figures(known, context),
           pipesTable(known, context)
@@ -47,6 +48,29 @@ export function pressureSection(context: PageContext): Section {
     notSupplied: zones.length === 0,
     blocks: [...blocks, ...(drops.length > 0 ? [dropsTable(drops, context)] : [])]
   }
+}
+
+/** What is stated of each supply that feeds a zone with pipe. */
+function supplyFacts(known: readonly Known[], { site, words }: PageContext): Block[] {
+  const w = words.pressure
+  const feeding = new Set(known.map(one => one.pressure.supply))
+  return site.supplies.flatMap<Block>(supply => {
+    if (!feeding.has(supply.id)) return []
+    const { id, staticPressure, pressureAtFlow, losses = [], meterSafeFlow } = supply
+    const atFlow = pressureAtFlow && w.atFlow(showStated(pressureAtFlow.pressure), showStated(pressureAtFlow.flow))
+    return [
+      {
+        kind: 'facts',
+        caption: w.supplyFacts(id),
+        rows: [
+          { label: w.staticPressure, value: statedQuantity(staticPressure, words) },
+          ...(atFlow === undefined ? [] : [{ label: w.measuredPressure, value: measured(atFlow) }]),
+          ...losses.map(one => ({ label: w.lossOf(one.of), value: stated(showStated(one.loss)) })),
+          ...(meterSafeFlow ? [{ label: w.meterSafeFlow, value: stated(showStated(meterSafeFlow)) }] : [])
+        ]
+      }
+    ]
+  })
 }
 
 const names = ({ id, zone, waters }: Station): Value[] => [
