@@ -22,7 +22,7 @@ export function quantityRow<D extends Dimension>(
   dimensions: readonly D[],
   form: RowForm
 ): z.ZodType<readonly Quantity<D>[]> {
-  const pattern = String.raw`^\s*([+\-−]?[\d.]+,?\s+)+[+\-−]?[\d.]+\s*\D+$`
+  const pattern = String.raw`^\s*([+\-−]?[\d.]+,?\s+)+[+\-−]?[\d.]+\s*\D.*$`
   return field(doc, { type: 'string', pattern }, value => readRow(String(value).trim(), doc, dimensions, form))
 }
 
