@@ -31,6 +31,7 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
     title: w.fleetTitle,
     asOf: w.asOf(on),
     findings: { label: w.allFindings, href: 'findings.html' },
+    route: { label: words.due.route.link, href: 'route.html' },
     totals: [
       total(w.sites, built.length + left.length),
       total(w.boxes, sum(built.map(one => one.site.boxes.length))),

@@ -214,6 +214,7 @@ export interface FleetPage {
   readonly title: string
   readonly asOf: string
   readonly findings: { readonly label: string; readonly href: string }
+  readonly route?: { readonly label: string; readonly href: string }
   readonly totals: readonly { readonly label: string; readonly value: string }[]
   readonly sites: readonly {
     readonly id: string

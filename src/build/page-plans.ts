@@ -7,6 +7,7 @@ import type { FleetInput } from '../binder/make-fleet-page.ts'
 import { makeFindingsPage } from '../binder/make-findings-page.ts'
 import { makeGonePage } from '../binder/make-gone-page.ts'
 import { makeLabelSheet } from '../binder/make-labels.ts'
+import { makeRoutePage } from '../binder/make-route-page.ts'
 import { makeSitePage } from '../binder/make-site-page.ts'
 import type { BoxPage, TagEntryPage } from '../binder/pages.ts'
 import type { Box } from '../model/site.ts'
@@ -50,6 +51,7 @@ export function planPages(wish: PagesWish): PlannedPages {
       { path: 'public/index.html', template: 'tag-entry', data: tagEntry([...taken].sort(), words), from },
       ...built.flatMap(sitePages),
       { path: 'office/index.html', template: 'fleet', data: makeFleetPage(fleetInput(wish)), from },
+      { path: 'office/route.html', template: 'route', data: routePage(wish), from },
       {
         path: 'office/findings.html',
         template: 'findings',
@@ -137,6 +139,13 @@ function sitePages(context: PageContext): PagePlan[] {
     page('binder', 'binder', makeBinder(context)),
     page('labels', 'labels', makeLabelSheet(context))
   ]
+}
+
+/** Days ahead that a route is made for, as the due list is where nothing else is asked for. */
+const ROUTE_DAYS = 60
+
+function routePage({ assessment, contexts, words, version }: PagesWish): object {
+  return makeRoutePage({ contexts, on: assessment.on, within: ROUTE_DAYS, words, version })
 }
 
 function fleetInput({ assessment, contexts, words, version }: PagesWish): FleetInput {

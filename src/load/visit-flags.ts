@@ -1,3 +1,4 @@
+import { VALVE_ANSWERS } from '../model/site.ts'
 import { parseQuantity } from '../units/quantity.ts'
 import type { Dimension } from '../units/dimension.ts'
 import { stationName } from './cross/records.ts'
@@ -132,6 +133,7 @@ function oneReading(text: string): [string, string] | undefined {
   if (word !== undefined) return [word.toLowerCase(), amount]
   if (/^(opened|closed)$/iu.test(text)) return [text.toLowerCase(), 'yes']
   if (/^not (opened|closed)$/iu.test(text)) return [text.slice(4).toLowerCase(), 'no']
+  if ((VALVE_ANSWERS as readonly string[]).includes(text)) return ['answers', text]
   const kind = BY_KIND.find(([dimension]) => parseQuantity(text, dimension).ok)
   return kind && [kind[1], text]
 }

@@ -6,6 +6,10 @@ import { publicAddressOf } from '../../build/public-address.ts'
 import { Refusal } from '../../base/refusal.ts'
 import type { DueItem } from '../../binder/due-items.ts'
 import type { PageContext } from '../../binder/context.ts'
+import { makeRoutePage } from '../../binder/make-route-page.ts'
+import { toolVersion } from '../../build/tool-version.ts'
+import { routeText } from '../../report/route.ts'
+import { EN_US } from '../../words/words.ts'
 import { dueCsv } from '../../export/due-csv.ts'
 import { dueGeojson } from '../../export/geojson.ts'
 import { daysBetween } from '../../units/date.ts'
@@ -17,6 +21,7 @@ import { EXIT, makeOutput } from '../output.ts'
 
 interface DueOptions extends CommonOptions {
   readonly within: string
+  readonly route?: boolean
 }
 
 export function addDue(program: Command): void {
@@ -27,6 +32,7 @@ export function addDue(program: Command): void {
     'ics',
     'geojson'
   ])
+    .option('--route', 'as a route sheet: stops in order, minutes, access, tools, parts, and the work by week')
     .option('--within <days>', 'so many days ahead, such as 60d', '60d')
     .action((sites: string[], options: DueOptions) => {
       const on = dayOf(options)
@@ -49,6 +55,10 @@ function answer(
   within: number
 ): void {
   const { say, pass } = makeOutput(options)
+  if (options.route) {
+    const page = makeRoutePage({ contexts, on, within, words: EN_US, version: toolVersion() })
+    return say(options.format === 'json' ? JSON.stringify(page, undefined, 2) : routeText(page))
+  }
   if (options.format === 'csv') return pass(dueCsv(items, on))
   if (options.format === 'ics') return pass(calendarOf(items, contexts, on))
   const json = (value: object) => say(JSON.stringify(value, undefined, 2))
