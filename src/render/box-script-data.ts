@@ -30,14 +30,15 @@ function pickController(controller: ScriptController): ScriptController {
     stepS: controller.stepS,
     ...(season ? { season: { from: season.from, to: season.to } } : {}),
     ...(outOfService ? { outOfService } : {}),
-    programs: controller.programs.map(({ id, days, starts, stations, monthlyPercent, from, to }) => ({
+    programs: controller.programs.map(({ id, days, starts, stations, monthlyPercent, from, to, suspensions }) => ({
       id,
       days,
       starts,
       stations: stations.map(({ number, waters, runTime }) => ({ number, waters, runTime })),
       ...(monthlyPercent ? { monthlyPercent } : {}),
       ...(from ? { from } : {}),
-      ...(to ? { to } : {})
+      ...(to ? { to } : {}),
+      ...(suspensions ? { suspensions: suspensions.map(one => ({ from: one.from, to: one.to })) } : {})
     }))
   }
 }
