@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest'
+import { makeBinder } from '../../src/binder/make-binder.ts'
+import { makeBoxPage } from '../../src/binder/make-box-page.ts'
+import { makeRestrictedSheet } from '../../src/binder/make-restricted.ts'
+import { assessFleet } from '../../src/build/assess.ts'
+import { contextOf } from '../../src/build/page-context.ts'
+import { date } from '../../src/units/date.ts'
+
+const demos = assessFleet('sites', date('2026-05-01')).sites.flatMap(one => contextOf(one, 'HTTPS://EXAMPLE.ORG'))
+const spaced = (text: string): string => text.replaceAll('\u00a0', ' ')
+
+function demo(id: string) {
+  const context = demos.find(one => one.site.id === id)
+  if (!context) throw new Error(id)
+  const binder = makeBinder(context)
+  const pages = new Map(
+    context.site.boxes.flatMap(box =>
+      box.tag === undefined ? [] : [[box.id, spaced(JSON.stringify(makeBoxPage({ ...box, tag: box.tag }, context)))]]
+    )
+  )
+  return {
+    context,
+    binder: spaced(JSON.stringify(binder)),
+    section: (name: string) => spaced(JSON.stringify(binder.sections.find(one => one.id === name))),
+    page: (box: string): string => pages.get(box) ?? '',
+    restricted: JSON.stringify(makeRestrictedSheet(context))
+  }
+}
+
+const coast = demo('marram-steps')
+const depot = demo('tansy-yard')
+
+describe('each kind of unit has a demo controller, and binder and box page tell a newcomer what it needs', () => {
+  it('a sealed one in the box: mounting, cells, flat cap on wire, holding it back, lost memory', () => {
+    expect(depot.section('controllers')).toContain('hangs in the valve box by its hook')
+    expect(depot.section('wires')).toContain('100 ft')
+    expect(depot.page('TY3')).toContain('4 × AA alkaline')
+    expect(depot.page('TY3')).toContain('it shows a crossed drop and the days left')
+    expect(depot.page('TY3')).toContain('T2, clock and program gone: The display blinks 12:00')
+  })
+
+  it('one set by radio: range and where to stand; its access code is on the restricted sheet alone', () => {
+    for (const text of [coast.section('controllers'), coast.page('MS4')]) {
+      expect(text).toContain('10 m')
+      expect(text).toContain('on the slabs at the kiosk door')
+    }
+    expect(coast.restricted).toContain('729 114')
+    expect(coast.binder + [...'1234'].map(n => coast.page(`MS${n}`)).join('')).not.toContain('729 114')
+  })
+
+  it('one on a post with a panel, and one on a wall with an adapter: lock, key, long runs by gauge, mains', () => {
+    expect(coast.section('controllers')).toContain('cabinet lock; key C2')
+    expect(coast.section('wires')).toMatch(/(300|490) m at (1\.5|2\.5) mm²/u)
+    expect(depot.section('controllers')).toContain('cam lock; key D4')
+    expect(depot.section('controllers')).toContain('MAINS beyond the relay: licensed electrician only')
+    expect(depot.page('TY1')).toContain('MAINS')
+  })
+
+  it('keys stand in a register with their holders, and their places on the restricted sheet alone', () => {
+    expect(coast.section('contacts')).toContain('Key register')
+    expect(depot.section('contacts')).toContain('owner, maintainer, electrician')
+    expect(depot.restricted).toContain('hook 3 in the office')
+    expect(depot.binder).not.toContain('hook 3')
+  })
+
+  it('three leads: both halves at the controller and at the valve, and their own wiring', () => {
+    expect(coast.page('MS2')).toContain('open 11.89, close 14.29 Ω')
+    expect(coast.page('MS2')).toContain('open 10.20, close 12.60 Ω')
+    expect(coast.section('faults')).toContain('Measure common to open, then common to close')
+    expect(coast.section('wires')).toContain('the leads are never swapped to reverse it')
+  })
+
+  it('a valve made for AC: what it was, the adapter, and the day on which it was seen to work', () => {
+    expect(depot.section('wires')).toContain('1 in, 24 V AC, of 2009')
+    expect(depot.section('wires')).toContain('threaded ring under the coil, new plunger and spring')
+    expect(depot.section('wires')).toContain('2025-04-08')
+  })
+
+  it('master valve, pump and sensors stand in the wiring with their terminals', () => {
+    const figures = depot.context.site.controllers.length
+    expect(figures).toBe(2)
+    for (const text of ['Master valve', 'Pump relay', 'MAINS BEYOND', 'FS1', 'RS1'])
+      expect(depot.section('wires')).toContain(text)
+  })
+
+  it('sensors: how they are wired, what they stop, and how to leave one out for a test, at the box too', () => {
+    for (const text of [depot.section('site'), depot.page('TY1'), depot.section('faults')])
+      expect(text).toContain('Join the two gray wires in the cabinet with the jumper on the door.')
+    expect(depot.page('TY1')).toContain('no station of T1 waters though the program runs')
+  })
+
+  it('a delay says what it is for, and that it is no fault', () => {
+    expect(depot.section('controllers')).toContain('the well recovers')
+    expect(coast.page('MS1')).toContain('M1 waits 20 s between stations: slow valves, which take 15 s to close.')
+  })
+})
