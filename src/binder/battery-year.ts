@@ -25,7 +25,9 @@ export function batteryYear(group: BatteryGroup, context: PageContext): Block[] 
   const end = addDays(last.from, last.days)
   const at = (day: IsoDate) => daysBetween(first.from, day) / daysBetween(first.from, end)
   const pulses = months.map(month => pulsesIn(month, pulsesByMonth, fitted, dueOn))
-  const visit = doAt && doAt.visit !== 'next' ? { name: visitName(doAt, words), on: doAt.on } : undefined
+  // A visit of its own falls on the due date, and the next visit has no day.
+  const visit =
+    doAt && doAt.visit !== 'next' && doAt.visit !== 'own' ? { name: visitName(doAt, words), on: doAt.on } : undefined
   const marks: (BatteryYearMark & { readonly on: IsoDate })[] = [
     { kind: 'fitted', on: fitted, at: at(fitted), label: w.fitted(fitted) },
     { kind: 'today', on: context.plan.on, at: at(context.plan.on), label: w.today },

@@ -10,6 +10,7 @@ import { cautionBlock } from '../cautions.ts'
 import { cellBlocks } from '../cell-table.ts'
 import { solarBlocks } from '../solar-blocks.ts'
 import { measured, orNotSupplied, stated } from '../values.ts'
+import type { BatteryPlan } from '../../plan/plan.ts'
 import { showStated } from '../../units/show.ts'
 
 /** Who is due when and at which visit; how long each set lasts and why; panels; cells; the change itself; the log. */
@@ -47,7 +48,7 @@ function dueTable({ site, plan, words }: PageContext): Block {
     rows: [...plan.batteries.values()].map(battery => [
       stated(battery.controller, true),
       orNotSupplied(site.controllers.find(one => one.id === battery.controller)?.box, words),
-      stated(battery.count > 0 ? `${battery.count} × ${battery.kind}` : battery.kind),
+      stated(setName(battery)),
       orNotSupplied(battery.fitted, words, true),
       batteryDueValue(battery, words),
       batteryStateValue(battery, words),
@@ -56,6 +57,12 @@ function dueTable({ site, plan, words }: PageContext): Block {
     ]),
     notes: [words.power.due.note]
   }
+}
+
+/** "4 × AA alkaline"; a dash where there is no set to change and nobody wrote one. */
+function setName({ kind, count, state }: BatteryPlan): string {
+  if (state === 'none' && kind === 'not stated') return '–'
+  return count > 0 ? `${count} × ${kind}` : kind
 }
 
 function disposal({ site, plan, words }: PageContext): Block[] {

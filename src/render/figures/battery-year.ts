@@ -28,7 +28,7 @@ export function batteryYearFigure(year: BatteryYearFigure): string {
   const uprights = marks.map((mark, index) => {
     const flag = flags[index]
     const y = HEAD + ROW * ((rows[index] ?? 0) + 1)
-    const words = flag ? onPatch(flag.from, y - 2, mark.label) : ''
+    const words = flag ? onPatch(flag, y - 2, mark.label) : ''
     return upright(mark, at(mark.at), y, base) + words
   })
   const key =
@@ -88,15 +88,25 @@ function head(x: number, y: number): string {
   return element('path', { d, class: 'solid' })
 }
 
-function flagSpan(x: number, text: string): { readonly from: number; readonly to: number } {
-  const width = monoWidth(text, TEXT)
-  const from = Math.max(LEFT, Math.min(x + 2, WIDTH - RIGHT - width))
-  return { from, to: from + width }
+interface Flag {
+  readonly from: number
+  readonly to: number
+  /** Set against the right edge, whatever the width of the letters turns out to be. */
+  readonly atEnd: boolean
 }
 
-function onPatch(x: number, baseline: number, text: string): string {
-  const patch = { x: x - 1, y: baseline - 6.5, width: monoWidth(text, TEXT) + 2, height: 8 }
-  return rect(patch, { class: 'halo' }) + label(x, baseline, text, { class: 'small' })
+function flagSpan(x: number, text: string): Flag {
+  const width = monoWidth(text, TEXT)
+  const most = WIDTH - RIGHT - width
+  const from = Math.max(LEFT, Math.min(x + 2, most))
+  return { from, to: from + width, atEnd: x + 2 > most }
+}
+
+function onPatch({ from, to, atEnd }: Flag, baseline: number, text: string): string {
+  const patch = rect({ x: from - 1, y: baseline - 6.5, width: to - from + 2, height: 8 }, { class: 'halo' })
+  return atEnd
+    ? patch + label(to, baseline, text, { class: 'small', 'text-anchor': 'end' })
+    : patch + label(from, baseline, text, { class: 'small' })
 }
 
 function centered(middle: number, baseline: number, text: string): string {
