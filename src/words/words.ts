@@ -2,6 +2,7 @@ import { adviceWords } from './en-US/advice.ts'
 import { binderWords } from './en-US/binder.ts'
 import { budgetWords } from './en-US/budget.ts'
 import { boxPageWords } from './en-US/box-page.ts'
+import { changesWords } from './en-US/changes.ts'
 import { climateWords } from './en-US/climate.ts'
 import { checklistWords } from './en-US/checklists.ts'
 import { closeoutWords } from './en-US/closeout.ts'
@@ -12,6 +13,7 @@ import { officeWords } from './en-US/office.ts'
 import { stripWords } from './en-US/strips.ts'
 import { pressureWords } from './en-US/pressure.ts'
 import { powerWords } from './en-US/power.ts'
+import { totalsWords } from './en-US/totals.ts'
 import { unitWords } from './en-US/units.ts'
 import { waterWords } from './en-US/water.ts'
 import { wiringWords } from './en-US/wiring.ts'
@@ -32,6 +34,7 @@ export interface Words {
   readonly binder: typeof binderWords
   readonly boxPage: typeof boxPageWords
   readonly budget: typeof budgetWords
+  readonly changes: typeof changesWords
   readonly climate: typeof climateWords
   readonly checklists: typeof checklistWords
   readonly closeout: typeof closeoutWords
@@ -42,6 +45,7 @@ export interface Words {
   readonly strips: typeof stripWords
   readonly power: typeof powerWords
   readonly pressure: typeof pressureWords
+  readonly totals: typeof totalsWords
   readonly units: typeof unitWords
   readonly water: typeof waterWords
   readonly wiring: typeof wiringWords
@@ -56,6 +60,7 @@ export const EN_US: Words = {
   binder: binderWords,
   boxPage: boxPageWords,
   budget: budgetWords,
+  changes: changesWords,
   climate: climateWords,
   checklists: checklistWords,
   closeout: closeoutWords,
@@ -66,6 +71,7 @@ export const EN_US: Words = {
   power: powerWords,
   pressure: pressureWords,
   strips: stripWords,
+  totals: totalsWords,
   units: unitWords,
   water: waterWords,
   wiring: wiringWords

@@ -1,5 +1,6 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { totalsBlocks } from './totals.ts'
 import { computed, stated } from '../values.ts'
 import { rangeOf } from '../range.ts'
 import { groupBy, sum } from '../../base/collections.ts'
@@ -14,7 +15,7 @@ export function scheduleSection(context: PageContext): Section {
   const blocks: Block[] = [{ kind: 'paragraph', text: w.lead(yearOf(plan.on)) }]
   if (site.season) blocks.push({ kind: 'paragraph', text: w.outOfSeason(site.season.from, site.season.to) })
   blocks.push(settingsTable(schedules, context), ...monthTables(schedules, context))
-  blocks.push(...figures(schedules, context))
+  blocks.push(...figures(schedules, context), ...totalsBlocks(context))
   return {
     id: 'schedule',
     title: words.binder.sections.schedule,

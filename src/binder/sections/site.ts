@@ -1,6 +1,6 @@
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { daysText } from '../days.ts'
+import { ruleRows } from '../rule-rows.ts'
 import { orNotSupplied, stated, statedQuantity } from '../values.ts'
 import { MONTHS } from '../../units/date.ts'
 import { showWindow } from '../../units/clock.ts'
@@ -11,7 +11,7 @@ export function siteSection({ site, words }: PageContext): Section {
   const w = words.binder.site
   const u = words.units
   const blocks: Block[] = [
-    { kind: 'facts', caption: w.facts, rows: [...placeRows(site, words), ...ruleRows(site, words)] }
+    { kind: 'facts', caption: w.facts, rows: [...placeRows(site, words), ...rulesRows(site, words)] }
   ]
   const climate = referenceEtTable(site, words)
   if (climate) blocks.push(climate)
@@ -72,25 +72,9 @@ function placeRows(site: Site, words: Words): Row[] {
   ]
 }
 
-function ruleRows(site: Site, words: Words): Row[] {
+function rulesRows(site: Site, words: Words): Row[] {
   const w = words.binder.site
-  const rows = site.wateringRules.flatMap<Row>(rule => {
-    const authority = rule.authority ? ` (${rule.authority})` : ''
-    const windows = rule.windows.map(one => showWindow(one, site.units)).join(', ')
-    return [
-      ...(windows ? [{ label: w.windows, value: stated(windows + authority) }] : []),
-      ...(rule.barred?.length
-        ? [
-            {
-              label: w.barred,
-              value: stated(rule.barred.map(one => showWindow(one, site.units)).join(', ') + authority)
-            }
-          ]
-        : []),
-      ...(rule.days ? [{ label: w.days, value: stated(daysText(rule.days) + authority) }] : []),
-      ...(rule.note ? [{ label: w.rule, value: stated(rule.note) }] : [])
-    ]
-  })
+  const rows: Row[] = site.wateringRules.flatMap(rule => ruleRows(rule, site, words))
   const { laneClosure, trafficControlPlan, road, note } = site.workRules
   if (laneClosure) rows.push({ label: w.laneClosure, value: stated(showWindow(laneClosure, site.units)) })
   if (note) rows.push({ label: w.workNote, value: stated(note) })
