@@ -1,5 +1,3 @@
-import type { PhotoKind, SignOffKind, TestKind } from '../../model/closeout.ts'
-
 /** Words of what is handed over when the work is done. */
 export const closeoutWords = {
   sections: {
@@ -72,7 +70,7 @@ export const closeoutWords = {
       'catch cans': 'Catch-can test',
       'wire and coil': 'Wire and coil readings',
       inspection: 'Inspection'
-    } satisfies Record<TestKind, string>,
+    },
     pressureSheet: 'Pressure test, to be filled in',
     pressureColumns: ['Date', 'Line', 'Pressure at start', 'Time', 'Pressure at end', 'Time', 'Tester', 'Witness'],
     readingSheet: 'Wire and coil readings, to be filled in',
@@ -121,7 +119,7 @@ export const closeoutWords = {
       'certificate of completion': 'Certificate of completion',
       'record drawing approval': 'Approval of the record drawing',
       'receipt of spares and keys': 'Receipt of spares and keys'
-    } satisfies Record<SignOffKind, string>
+    }
   },
   photographs: {
     kind: 'Shows',
@@ -136,6 +134,6 @@ export const closeoutWords = {
       meter: 'Meter',
       'zone running': 'Zone running',
       completion: 'Finished work'
-    } satisfies Record<PhotoKind, string>
+    }
   }
 }
