@@ -31,12 +31,14 @@ export function pressureSection(context: PageContext): Section {
   })
   const known = zones.flatMap(({ station, pressure }) => (isAbsent(pressure) ? [] : [{ station, pressure }]))
   const drops = site.stations.filter(one => one.devices?.drop)
+  const slopes = drops.length > 0 ? [dropsTable(drops, context)] : []
   const blocks: Block[] =
     zones.length === 0
       ? [{ kind: 'not-supplied', text: `${w.none}: ${words.binder.notSupplied}` }]
       : [
           { kind: 'paragraph', text: w.lead },
           ...supplyFacts(known, context),
+          ...slopes,
           zonesTable(zones, context),
           ...figures(known, context),
           pipesTable(known, context)
@@ -46,7 +48,7 @@ export function pressureSection(context: PageContext): Section {
     title: w.title,
     newPage: zones.length > 0,
     notSupplied: zones.length === 0,
-    blocks: [...blocks, ...(drops.length > 0 ? [dropsTable(drops, context)] : [])]
+    blocks: zones.length === 0 ? [...blocks, ...slopes] : blocks
   }
 }
 
