@@ -26,6 +26,7 @@ import { sparesSection } from './sections/spares.ts'
 import { suppliesSection } from './sections/supplies.ts'
 import { testReportsSection } from './sections/test-reports.ts'
 import { trainingSection } from './sections/training.ts'
+import { changesSection } from './sections/changes.ts'
 import { visitsSection } from './sections/visits.ts'
 import { warrantySection } from './sections/warranty.ts'
 import { waterSection } from './sections/water.ts'
@@ -55,6 +56,7 @@ export function makeBinder(context: PageContext): Binder {
     checklistsSection(context),
     faultFindingSection(context),
     visitsSection(context),
+    changesSection(context),
     sparesSection(context),
     warrantySection(context),
     closeoutDatesSection(context),
