@@ -17,7 +17,7 @@ export function adviceSection(context: PageContext): Section {
   const { words } = context
   const w = words.advice
   const groups = adviceGroups(context)
-  const given = [...givenFigures(context), ...givenTable(context)]
+  const given = givenFigures(context)
   const blocks: Block[] = [
     { kind: 'paragraph', text: w.lead },
     ...groups.flatMap(group => groupBlocks(group, context)),
@@ -25,8 +25,9 @@ export function adviceSection(context: PageContext): Section {
       ? []
       : [
           { kind: 'heading' as const, id: 'needed-and-given', text: w.given },
-          { kind: 'paragraph' as const, text: w.givenLead },
-          ...given
+          ...given,
+          { kind: 'paragraph' as const, text: w.givenLead, small: true },
+          ...givenTable(context)
         ])
   ]
   return {

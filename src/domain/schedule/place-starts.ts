@@ -77,11 +77,16 @@ export function isClear(start: PlacedStart, placed: readonly PlacedStart[], supp
   const { limitM3s, zonesAtOnce } = supply
   const own = placed.filter(one => one.controller === start.controller)
   if (own.some(one => meets(one, start))) return false
-  const legal = inLegalTime(start)
-  const met = placed.filter(one => one.controller !== start.controller && meets(inLegalTime(one), legal))
+  const met = placed.filter(one => one.controller !== start.controller && meetsByLegalClock(one, start))
   if (met.length === 0) return true
   if (zonesAtOnce !== undefined && met.length + 1 > zonesAtOnce) return false
   return limitM3s === undefined || atMost(sum(met.map(one => one.flowM3s)) + start.flowM3s, limitM3s)
+}
+
+/** Clocks that are behind alike are behind together. */
+function meetsByLegalClock(one: PlacedStart, other: PlacedStart): boolean {
+  const goAlike = one.ahead.join() === other.ahead.join()
+  return goAlike ? meets(one, other) : meets(inLegalTime(one), inLegalTime(other))
 }
 
 /** From the earliest to the latest that it runs by the legal clock in any part of the season. */

@@ -83,6 +83,8 @@ describe('two passes', () => {
     expect(isClear(start(150, 170, { flowM3s: 3 }), [behind], limit)).toBe(false)
     expect(isClear(start(180, 190, { flowM3s: 3 }), [behind], limit)).toBe(true)
     expect(isClear(start(40, 70, { flowM3s: 3 }), [behind], limit)).toBe(false)
+    // Two that are behind alike are behind together.
+    expect(isClear(start(120, 140, { flowM3s: 3, ahead: [0, 60] }), [behind], limit)).toBe(true)
   })
 })
 
