@@ -7,6 +7,7 @@ import { looksAc } from '../valve/ac-coil.ts'
 import { coilFix } from '../valve/coil-resistance-off.ts'
 import { offBy, offText, readingsOf } from '../valve/readings.ts'
 import type { OhmReading } from '../valve/readings.ts'
+import { suggests } from './reading-suggests.ts'
 import { runsInService } from './subject.ts'
 import type { WiredRun } from './subject.ts'
 
@@ -47,7 +48,7 @@ export const readingOff: SiteCheck = {
         message:
           `${run.name}: the ${what} read ${showStated(reading.ohm)} on ${reading.on}, ${offText(off)} than ` +
           `${roundedText(expectedOhm, 2)}\u00a0Ω (${against}).`,
-        fix: what === 'coil' ? coilFix(off) : off > 0 ? HIGH : LOW,
+        fix: what === 'coil' ? coilFix(off) : (held.suggests ?? (off > 0 ? HIGH : LOW)),
         values: { measured_ohm: reading.ohm.si, expected_ohm: expectedOhm, off_percent: off * 100 }
       })
     }
@@ -55,7 +56,7 @@ export const readingOff: SiteCheck = {
 }
 
 const HIGH =
-  'High means a bad splice or a nicked wire: open the splices, make them again with sealed connectors, and measure again.'
+  'High means a bad or wet splice, or a nicked wire: open the splices, make them again with sealed connectors, and measure again.'
 const LOW = 'Low means a short, or two coils on one output: part the wires at the valve and measure each side.'
 
 interface Held {
@@ -64,6 +65,8 @@ interface Held {
   readonly expectedOhm: number
   /** Where the expected figure comes from, for the message. */
   readonly against: string
+  /** What such a figure looks like, where it looks like one thing. */
+  readonly suggests?: string
 }
 
 /** The last loop against what wire and coil come to; else the last loop or coil against the first one that was read. */
@@ -76,7 +79,19 @@ function heldAgainst(run: WiredRun, site: Site, plan: Plan): Held | undefined {
   const coilOhm = lastCoil?.ohm.si ?? (wire && isPresent(wire.coilOhm) ? wire.coilOhm : undefined)
   if (lastLoop && coilOhm !== undefined && wire && isPresent(wire.loopOhm)) {
     const parts = `${roundedText(wire.loopOhm, 2)} of wire, ${roundedText(coilOhm, 2)} of coil`
-    return { what: 'loop', reading: lastLoop, expectedOhm: wire.loopOhm + coilOhm, against: parts }
+    const told = suggests({
+      measuredOhm: lastLoop.ohm.si,
+      wireOhm: wire.loopOhm,
+      coilOhm,
+      coils: Math.max(1, run.valves.length)
+    })
+    return {
+      what: 'loop',
+      reading: lastLoop,
+      expectedOhm: wire.loopOhm + coilOhm,
+      against: parts,
+      ...(told === undefined ? {} : { suggests: told })
+    }
   }
   const loop = sinceFirst('loop', loops)
   if (loop) return loop
