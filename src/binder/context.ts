@@ -1,5 +1,7 @@
 import type { AttachedFile } from './attachments.ts'
 import type { Finding } from '../diagnostics/finding.ts'
+import { makePublic } from '../model/public-site.ts'
+import type { PublicSite } from '../model/public-site.ts'
 import type { Site } from '../model/site.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Words } from '../words/words.ts'
@@ -17,6 +19,15 @@ export interface PageContext {
   readonly attachments?: ReadonlyMap<string, AttachedFile>
   /** Prints that stand, or will, beside the pages, so that no page links to one that was never made. */
   readonly prints: readonly ('binder' | 'labels')[]
+}
+
+/** What a page that anybody can open, and a label that hangs under a lid, are made from. */
+export interface PublicContext extends PageContext {
+  readonly site: PublicSite
+}
+
+export function publicContext(context: PageContext): PublicContext {
+  return { ...context, site: makePublic(context.site) }
 }
 
 export function revisionOf({ site, words }: PageContext): string {

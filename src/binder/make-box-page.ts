@@ -1,5 +1,5 @@
 import type { BoxPage, ControllerToday } from './pages.ts'
-import type { PageContext } from './context.ts'
+import type { PageContext, PublicContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { batteryRow } from './battery-row.ts'
 import { boxCautions, boxHazards, hazardLine } from './cautions.ts'
@@ -21,7 +21,7 @@ import type { Box, Controller, Site } from '../model/site.ts'
 import { wordsOf } from '../words/languages.ts'
 
 /** What a technician sees on scanning the code of a box. Nothing private comes near it. */
-export function makeBoxPage(box: Box & { readonly tag: string }, context: PageContext): BoxPage {
+export function makeBoxPage(box: Box & { readonly tag: string }, context: PublicContext): BoxPage {
   const { site, plan, words } = context
   const stations = stationsAt(site, box)
   const controllers = site.controllers.filter(

@@ -1,12 +1,12 @@
 import type { Label, LabelSheet } from './pages.ts'
-import type { PageContext } from './context.ts'
+import type { PublicContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { hazardLine } from './cautions.ts'
 import { stationsAt } from './holds.ts'
 import { tagQr, tagUrl } from './tag-url.ts'
 import type { Box } from '../model/site.ts'
 
-export function makeLabelSheet(context: PageContext): LabelSheet {
+export function makeLabelSheet(context: PublicContext): LabelSheet {
   const { site, words } = context
   return {
     site: site.id,
@@ -18,7 +18,7 @@ export function makeLabelSheet(context: PageContext): LabelSheet {
   }
 }
 
-function label(box: Box & { readonly tag: string }, context: PageContext): Label {
+function label(box: Box & { readonly tag: string }, context: PublicContext): Label {
   const { site, plan, words, publicAddress } = context
   const w = words.label
   const url = tagUrl(publicAddress, box.tag)

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { publicContext } from '../binder/context.ts'
 import type { PageContext } from '../binder/context.ts'
 import { makeBinder } from '../binder/make-binder.ts'
 import { languageFile, makeBoxPage } from '../binder/make-box-page.ts'
@@ -84,7 +85,7 @@ function boxPages(context: PageContext, taken: Set<string>, { fleet }: Assessmen
 /** One page for each language of the site. */
 function boxInLanguages(box: Box & { readonly tag: string }, context: PageContext): BoxPage[] {
   const { languages = [context.words.language] } = context.site
-  return languages.map(language => makeBoxPage(box, { ...context, words: wordsOf(language) }))
+  return languages.map(language => makeBoxPage(box, { ...publicContext(context), words: wordsOf(language) }))
 }
 
 function indexOf(page: BoxPage, { site }: PageContext): number {
@@ -137,7 +138,7 @@ function sitePages(context: PageContext): PagePlan[] {
   return [
     page('index', 'site', makeSitePage(context)),
     page('binder', 'binder', makeBinder(context)),
-    page('labels', 'labels', makeLabelSheet(context))
+    page('labels', 'labels', makeLabelSheet(publicContext(context)))
   ]
 }
 

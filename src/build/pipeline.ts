@@ -16,7 +16,7 @@ import type { OutputReport, Stage } from './output-stage.ts'
 import { attachmentOutputs, readAttachments } from './attachments.ts'
 import { planPages } from './page-plans.ts'
 import { photoOutputs, withPhotosThere } from './photos.ts'
-import { findLeaks } from './privacy-gate.ts'
+import { leaksBelow } from './privacy-gate.ts'
 import { toolVersion } from './tool-version.ts'
 import { printDocuments } from './print-documents.ts'
 import type { DocumentToPrint, PrintReport } from './print-documents.ts'
@@ -58,7 +58,6 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   const built = contexts.filter(one => asked.has(one.site.id))
   const planned = planPages({ assessment, contexts, asked, words: EN_US, version: toolVersion() })
   const pages = await renderPages([...planned.pages, ...planned.fallbacks])
-  refuseLeaks(pages, assessment)
   const fallbacks = new Set(planned.fallbacks.map(one => one.path))
   const { result: prints, report } = await withStage(wish.out, async stage => {
     for (const { path, html } of pages) if (!fallbacks.has(path)) stage.write({ path, content: html })
@@ -74,6 +73,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     stage.keep(keptPatterns(assessment, built, wish))
     for (const { path, html } of pages)
       if (fallbacks.has(path) && !existsSync(join(stage.folder, path))) stage.write({ path, content: html })
+    refuseLeaks(stage.folder, assessment)
     return wish.print ? printAll(stage, built, wish, address) : undefined
   })
   const leftOut = assessment.sites.filter(one => asked.has(one.id) && !one.site).map(one => one.id)
@@ -145,8 +145,8 @@ function keptPatterns({ sources, fleet }: Assessment, built: readonly PageContex
   ]
 }
 
-function refuseLeaks(pages: readonly { readonly path: string; readonly html: string }[], { fleet }: Assessment): void {
-  const leaks = findLeaks(pages, fleet.sites)
+function refuseLeaks(folder: string, { fleet }: Assessment): void {
+  const leaks = leaksBelow(folder, fleet.sites)
   if (leaks.length === 0) return
   throw new Refusal(
     'Nothing was written: a private word would stand on a page that anybody can open.',

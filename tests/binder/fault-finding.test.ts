@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { publicContext } from '../../src/binder/context.ts'
 import type { Block } from '../../src/binder/blocks.ts'
 import type { PageContext } from '../../src/binder/context.ts'
 import { batterySets, voltTexts } from '../../src/binder/battery-sets.ts'
@@ -56,7 +57,9 @@ function rowOf(context: PageContext, station: string): string[] {
 
 const boxPages = demos.flatMap(context =>
   context.site.boxes.flatMap(box =>
-    box.tag === undefined ? [] : [{ site: context.site.id, page: makeBoxPage({ ...box, tag: box.tag }, context) }]
+    box.tag === undefined
+      ? []
+      : [{ site: context.site.id, page: makeBoxPage({ ...box, tag: box.tag }, publicContext(context)) }]
   )
 )
 const pageOf = (tag: string) => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { publicContext } from '../../src/binder/context.ts'
 import { makeBinder } from '../../src/binder/make-binder.ts'
 import { makeBoxPage } from '../../src/binder/make-box-page.ts'
 import { makeRestrictedSheet } from '../../src/binder/make-restricted.ts'
@@ -15,7 +16,9 @@ function demo(id: string) {
   const binder = makeBinder(context)
   const pages = new Map(
     context.site.boxes.flatMap(box =>
-      box.tag === undefined ? [] : [[box.id, spaced(JSON.stringify(makeBoxPage({ ...box, tag: box.tag }, context)))]]
+      box.tag === undefined
+        ? []
+        : [[box.id, spaced(JSON.stringify(makeBoxPage({ ...box, tag: box.tag }, publicContext(context))))]]
     )
   )
   return {

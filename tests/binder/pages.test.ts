@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { allFindings, assessFleet } from '../../src/build/assess.ts'
 import { contextOf } from '../../src/build/page-context.ts'
+import { publicContext } from '../../src/binder/context.ts'
 import { dueItems } from '../../src/binder/due-items.ts'
 import { makeBoxPage } from '../../src/binder/make-box-page.ts'
 import { makeFleetPage, sortedDue } from '../../src/binder/make-fleet-page.ts'
@@ -21,7 +22,7 @@ const boxPage = (site: string, box: string) => {
   const own = context(site)
   const found = own.site.boxes.find(one => one.id === box)
   if (!found?.tag) throw new Error(box)
-  return makeBoxPage({ ...found, tag: found.tag }, own)
+  return makeBoxPage({ ...found, tag: found.tag }, publicContext(own))
 }
 
 describe('a box page', () => {
@@ -80,7 +81,7 @@ describe('the code of a tag', () => {
 
 describe('a lid label', () => {
   it('works with no phone: tag, box, shut-off, stations, battery and coil in words', () => {
-    const [label] = makeLabelSheet(context('kestrel-cross')).labels
+    const [label] = makeLabelSheet(publicContext(context('kestrel-cross'))).labels
     expect(label).toMatchObject({ tag: '7KQ3F9X', box: 'VB1', battery: '1 × 9 V alkaline', coil: 'DC latching 2-wire' })
     expect(label?.shutOff).toContain('meter pit')
     expect(label?.stations).toHaveLength(4)
@@ -88,7 +89,7 @@ describe('a lid label', () => {
 
   it('is made for every box with a tag', () => {
     for (const own of contexts)
-      expect(makeLabelSheet(own).labels).toHaveLength(own.site.boxes.filter(one => one.tag).length)
+      expect(makeLabelSheet(publicContext(own)).labels).toHaveLength(own.site.boxes.filter(one => one.tag).length)
   })
 })
 
@@ -98,7 +99,7 @@ describe('a tag that no longer stands for a box', () => {
   it('leads to the tag that took its place', () => {
     expect(makeGonePage({ ...entry, state: 'replaced', now: 'CCMEC2X' }, 'Kestrel Cross', EN_US).now).toEqual({
       tag: 'CCMEC2X',
-      href: '../CCMEC2X/'
+      href: '../CCMEC2X/index.html'
     })
   })
 

@@ -29,6 +29,29 @@ export function plain(text: string): string {
     .trim()
 }
 
+/**
+ * The first needle that stands in `text` in another spelling: its figures or letters spaced or hyphenated, other marks between its words.
+ * "7719" is found in "7 7 1 9" and "77-19", not in "7.719"; a telephone number of seven figures and more by its figures alone.
+ */
+export function findSpelled(text: string, needles: readonly string[]): string | undefined {
+  const hay = plain(text)
+  return needles.find(needle => spelling(needle).test(hay))
+}
+
+const LEAST_PHONE_FIGURES = 7
+
+function spelling(needle: string): RegExp {
+  const letters = [...needle].filter(letter => /[\p{L}\p{N}]/u.test(letter))
+  const figures = letters.filter(letter => /\d/u.test(letter)).length
+  const isPhone = figures >= LEAST_PHONE_FIGURES && figures === letters.length
+  const between = isPhone
+    ? '[\\s().,/_\\-\u2010-\u2014]{0,3}'
+    : figures === letters.length
+      ? '[\\s\\-_\u2010-\u2014]?'
+      : '[^\\p{L}\\p{N}]{0,2}'
+  return new RegExp(`(?<![\\p{L}\\p{N}])${letters.join(between)}(?![\\p{L}\\p{N}])`, 'u')
+}
+
 function standsAlone(hay: string, needle: string): boolean {
   for (let from = hay.indexOf(needle); from >= 0; from = hay.indexOf(needle, from + 1)) {
     const [before, after] = [hay[from - 1] ?? ' ', hay[from + needle.length] ?? ' ']

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { findNeedle, privateNeedles } from '../../../src/domain/privacy/needles.ts'
+import { findNeedle, findSpelled, privateNeedles } from '../../../src/domain/privacy/needles.ts'
 
 const needles = privateNeedles('depot locker 14, code 7719')
 
@@ -23,6 +23,22 @@ describe('a private text', () => {
 
   it('short words do not make every page a leak', () => {
     expect(privateNeedles('14')).toEqual([])
+  })
+
+  it.each(['code 7 7 1 9', 'CODE: 77-19', 'Depot-Locker_14', 'depot.locker 14', 'the 77\u201319 gate'])(
+    'is found as %j',
+    text => {
+      expect(findSpelled(text, needles)).toBeDefined()
+    }
+  )
+
+  it.each(['7.719 L/min', '77,19', '2 77191', '177 19', 'locker 14'])('is not found in %j', text => {
+    expect(findSpelled(text, needles)).toBeUndefined()
+  })
+
+  it('a telephone number is found by its figures, however they are set', () => {
+    for (const text of ['(44) 1632-960.114', '441632960114', '+44 1632/960 114'])
+      expect(findSpelled(text, privateNeedles('+44 1632 960 114')), text).toBeDefined()
   })
 
   it('codes with marks are found', () => {
