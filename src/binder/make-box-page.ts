@@ -45,7 +45,7 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: Public
         ? { photo: { file: `photos/${photo.file}`, alt: photo.caption ?? words.binder.boxes.pictureOf(box.id) } }
         : {})
     },
-    stopTheWater: stopTheWater(context),
+    stopTheWater: stopTheWater(box, context),
     hazards: boxHazards(site, box.id, plan.cautions, words.cautions),
     wiredHere: stations.map(station => stationRow(station, context)),
     batteries: controllers.flatMap(one => {
@@ -85,10 +85,12 @@ export function languageFile(code: string, index: number): string {
   return index === 0 ? 'index.html' : `${code}.html`
 }
 
-function stopTheWater({ site, words }: PageContext): BoxPage['stopTheWater'] {
+function stopTheWater(box: Box, { site, words }: PageContext): BoxPage['stopTheWater'] {
   const w = words.boxPage
-  const byHand = site.stations
-    .flatMap(station => station.valves.map(valve => valve.byHand))
+  const valves = site.stations.flatMap(station => station.valves)
+  // The valves in this box come first: another box of the site may hold another make.
+  const byHand = [...valves.filter(valve => valve.box === box.id), ...valves]
+    .map(valve => valve.byHand)
     .find(text => text !== undefined)
   const supplies = site.supplies.map(supply => ({
     title: w.shutOff(supply.id, supply.kind),

@@ -96,4 +96,10 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(depot.section('controllers')).toContain('the well recovers')
     expect(coast.page('MS1')).toContain('M1 waits 20 s between stations: slow valves, which take 15 s to close.')
   })
+
+  it('closing by hand is told for the valves in the box, not for another make elsewhere on the site', () => {
+    expect(coast.page('MS4')).toContain('Turn the coil a quarter turn to the left to open, back to close.')
+    expect(coast.page('MS4')).not.toContain('red knob')
+    expect(coast.page('MS2')).toContain('Turn the red knob to OPEN')
+  })
 })
