@@ -84,5 +84,10 @@ function putBack(step: { readonly target: string; readonly before: string | unde
 /** A link to a file stays a link. */
 const realPath = (file: string): string => (existsSync(file) ? realpathSync(file) : file)
 
-const readIfThere = (file: string): string | undefined =>
-  statSync(file, { throwIfNoEntry: false })?.isFile() ? readFileSync(file, 'utf8') : undefined
+function readIfThere(file: string): string | undefined {
+  try {
+    return statSync(file, { throwIfNoEntry: false })?.isFile() ? readFileSync(file, 'utf8') : undefined
+  } catch (error) {
+    throw diskTrouble(error, 'The site files are as they were.')
+  }
+}
