@@ -8,6 +8,7 @@ import { unitRows } from '../unit-facts.ts'
 import { orNotSupplied, plate, stated, notSupplied } from '../values.ts'
 import { showStated } from '../../units/show.ts'
 import type { Controller } from '../../model/site.ts'
+import type { Words } from '../../words/words.ts'
 
 /** From so many controllers set alike on, one card stands for all of them. */
 const GROUP_FROM = 3
@@ -112,14 +113,14 @@ function alikeBlocks(group: readonly Controller[], context: PageContext): Block[
 function facts(controller: Controller, context: PageContext): { label: string; value: Value }[] {
   const { words } = context
   const w = words.binder.controllers
-  const { sheet, clock, battery } = controller
+  const { sheet, clock } = controller
   const place = [controller.box, controller.where].filter(Boolean).join(', ')
   const clockText = clock && w.clocks[clock.daylightSaving] + (clock.movedBy ? ` ${w.movedBy(clock.movedBy)}` : '')
   const rows: { label: string; value: Value }[] = [
     { label: w.box, value: orNotSupplied(place || undefined, words) },
     { label: w.sheet, value: sheet ? plate(sheet.title) : notSupplied(words) },
     { label: w.serial, value: orNotSupplied(controller.serial, words, true) },
-    { label: w.battery, value: orNotSupplied(battery && `${battery.count} × ${battery.kind}`, words) },
+    { label: w.battery, value: batteryOf(controller, words) },
     { label: w.clock, value: orNotSupplied(clockText, words) }
   ]
   if (sheet?.stations !== undefined) rows.push({ label: w.stations, value: plate(String(sheet.stations)) })
@@ -135,4 +136,9 @@ function facts(controller: Controller, context: PageContext): { label: string; v
   rows.push(...unitRows(controller, context))
   if (controller.outOfService) rows.push({ label: w.outOfService, value: stated(controller.outOfService) })
   return rows
+}
+
+function batteryOf({ battery, power, sheet }: Controller, words: Words): Value {
+  if (!battery && power === 'solar') return plate(words.units.panel(sheet?.solar?.battery?.kind ?? ''))
+  return orNotSupplied(battery && `${battery.count} × ${battery.kind}`, words)
 }

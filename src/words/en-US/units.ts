@@ -1,5 +1,6 @@
 /** Words of what a unit is and how a person handles it: how it is set, locks, sensors, pumps, lost memory, keys. */
 export const unitWords = {
+  panel: (cell: string) => `solar panel${cell ? `, filling ${cell}` : ''}`,
   setBy: 'Set by',
   keys: 'keys on its face',
   radio: (range: string) => `radio, from a phone${range ? `, within ${range}` : ''}`,
