@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { slipIn } from '../../src/load/visit-slip.ts'
+import { readVisit } from '../../src/load/read-visit.ts'
+import { visitText } from '../../src/load/write-visit.ts'
 import { slipText } from '../../src/page/slip.ts'
 
 const SLIP = slipText({
@@ -70,5 +72,62 @@ describe('a slip in a pasted text', () => {
     const found = slipIn(SLIP + SLIP.replace('2026-05-04', '2026-06-04'))
     expect(found?.text).toBe(SLIP)
     expect(found?.outside).toBeGreaterThan(5)
+  })
+})
+
+describe('a slip with every field of the form', () => {
+  const full = slipText({
+    site: 'A',
+    box: 'VB1',
+    tag: '7KQ3F9X',
+    on: '2026-05-04',
+    arrived: '09:40',
+    left: '10:25',
+    by: 'M. Example',
+    reason: 'route',
+    batteries: [{ controller: 'K1', kind: '1 × 9 V alkaline', changed: true, rest: '9.4', load: '8.9' }],
+    programs: [{ controller: 'K1', clock: '4 min fast', found: 'A at 60 %', left: 'A at 100 %' }],
+    readings: [
+      {
+        station: 'K1/1',
+        answers: 'opens only',
+        loop: '4.4',
+        coil: '4.2',
+        flow: '38',
+        flowUnit: 'L/min',
+        pressure: '3.9',
+        pressureUnit: 'bar'
+      }
+    ],
+    meters: [{ supply: 'S1', meter: '1284', unit: 'm³' }],
+    found: 'a',
+    done: 'b',
+    parts: '2 × gel-filled connector\ndiaphragm',
+    photos: 'vb1.jpg',
+    open: 'c',
+    owner: 'Example Landscapes',
+    drawingChange: true
+  })
+  const site = {
+    file: 'site.md',
+    text: '---\nsupplies: [{ id: S1 }]\nboxes: [{ id: VB1 }]\ncontrollers: [{ id: K1 }]\nstations: [{ id: K1/1 }]\n---\n'
+  }
+
+  it('is taken as a visit, whole, and written as one that says the same', () => {
+    const read = readVisit({ file: 'slip', text: slipIn(full)?.text ?? '' }, site)
+    expect(read.faults).toEqual([])
+    const again = readVisit({ file: 'visit', text: visitText(read.data) }, site)
+    expect(again.data).toEqual(read.data)
+    expect(again.visit).toMatchObject({
+      batteries: [{ controller: 'K1', fitted: '2026-05-04', count: 1 }],
+      programs: [{ controller: 'K1', left: 'A at 100 %' }],
+      readings: [{ station: 'K1/1', answers: 'opens only' }, { supply: 'S1' }],
+      parts: [
+        { item: 'gel-filled connector', count: 2 },
+        { item: 'diaphragm', count: 1 }
+      ],
+      owner: 'Example Landscapes',
+      drawingChange: true
+    })
   })
 })
