@@ -111,6 +111,9 @@ function fullestDay(calendars: readonly YearRuns[]): EpochDay | undefined {
       add(day - 1, before)
       add(day, after)
     }
+  // The night before the first day of the year would be told with a date of the year before.
+  const first = Math.min(...calendars.map(days => days[0]?.day ?? Infinity))
+  if (open.size > 1) open.delete(first - 1)
   const most = Math.max(...open.values())
   return sortedBy(open.entries(), ([day]) => day).find(([, seconds]) => seconds === most)?.[0]
 }
