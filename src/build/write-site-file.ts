@@ -1,6 +1,7 @@
 import {
   closeSync,
   existsSync,
+  linkSync,
   fsyncSync,
   mkdirSync,
   openSync,
@@ -36,13 +37,19 @@ export function writeSiteFile(file: string, text: string, wish: Omit<SiteFileToW
  */
 export function writeSiteFiles(files: readonly SiteFileToWrite[]): void {
   for (const wish of files) refuseSurprises(wish)
-  const steps = files.map(({ file, text }) => ({ target: realPath(file), text, before: readIfThere(file) }))
+  const steps = files.map(({ file, text, isNew }) => ({
+    target: realPath(file),
+    text,
+    before: readIfThere(file),
+    isNew: isNew === true
+  }))
   const beside = steps.map(({ target }) => join(dirname(target), `.${basename(target)}.new-${process.pid}`))
   const placed: number[] = []
   try {
     for (const [index, step] of steps.entries()) writeWhole(beside[index] ?? '', step.text, step.target)
-    for (const [index, { target }] of steps.entries()) {
-      renameSync(beside[index] ?? '', target)
+    for (const [index, { target, isNew }] of steps.entries()) {
+      if (isNew) takeFreePlace(beside[index] ?? '', target)
+      else renameSync(beside[index] ?? '', target)
       placed.push(index)
     }
   } catch (error) {
@@ -73,6 +80,20 @@ function writeWhole(path: string, text: string, target: string): void {
   } finally {
     closeSync(handle)
   }
+}
+
+/** A second name for the file, which fails where somebody else took the place meanwhile; renaming would write over it. */
+function takeFreePlace(from: string, target: string): void {
+  try {
+    linkSync(from, target)
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException
+    if (code === 'EEXIST') throw new Refusal(`${target} is there already, so nothing was written.`)
+    // Some file systems know no second names.
+    renameSync(from, target)
+    return
+  }
+  rmSync(from, { force: true })
 }
 
 function putBack(step: { readonly target: string; readonly before: string | undefined } | undefined): void {

@@ -1,3 +1,4 @@
+import { execFile } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -6,7 +7,10 @@ import { Refusal } from '../../src/base/refusal.ts'
 import { writeSiteFile, writeSiteFiles } from '../../src/build/write-site-file.ts'
 
 /** A disk that gives up at a step of the writing. */
-const disk = vi.hoisted(() => ({ failsAt: '' as '' | 'writeFileSync' | 'fsyncSync' | 'renameSync', after: 0 }))
+const disk = vi.hoisted(() => ({
+  failsAt: '' as '' | 'writeFileSync' | 'fsyncSync' | 'renameSync' | 'linkSync',
+  after: 0
+}))
 
 vi.mock('node:fs', async original => {
   const real = await original<Record<string, (...args: unknown[]) => unknown>>()
@@ -20,7 +24,7 @@ vi.mock('node:fs', async original => {
   return Object.fromEntries(
     Object.entries(real).map(([name, value]) => [
       name,
-      ['writeFileSync', 'fsyncSync', 'renameSync'].includes(name) ? failing(name) : value
+      ['writeFileSync', 'fsyncSync', 'renameSync', 'linkSync'].includes(name) ? failing(name) : value
     ])
   )
 })
@@ -44,12 +48,20 @@ describe('a disk that is full', () => {
     expect(readdirSync(folder).filter(name => name.includes('new-'))).toEqual([])
   })
 
-  it.each(['writeFileSync', 'fsyncSync', 'renameSync'] as const)('at %s leaves no half of a visit', step => {
+  it.each(['writeFileSync', 'fsyncSync'] as const)('at %s leaves no half of a visit', step => {
     disk.failsAt = step
     disk.after = 0
     expect(() => writeSiteFile(visit, 'a visit', { isNew: true })).toThrow('The disk is full')
     disk.failsAt = ''
     expect(existsSync(visit)).toBe(false)
+  })
+
+  it('without second names, as some disks are, still takes a new file', () => {
+    disk.failsAt = 'linkSync'
+    disk.after = 0
+    writeSiteFile(visit, 'a visit', { isNew: true })
+    expect(readFileSync(visit, 'utf8')).toBe('a visit')
+    expect(readdirSync(join(folder, 'visits'))).toEqual(['2026-05-04-route.md'])
   })
 
   it('at the second of two files takes the first back', () => {
@@ -63,4 +75,23 @@ describe('a disk that is full', () => {
     disk.failsAt = ''
     expect([readFileSync(site, 'utf8'), existsSync(visit)]).toEqual(['as it was', false])
   })
+})
+
+it('two writers of one new file: the second is refused, and the first stays', async () => {
+  const code = `
+    import { writeSiteFile } from ${JSON.stringify(join(process.cwd(), 'src/build/write-site-file.ts'))}
+    try { writeSiteFile(${JSON.stringify(visit)}, process.argv[2], { isNew: true }); console.log('wrote ' + process.argv[2]) } catch { console.log('refused') }`
+  const script = join(folder, 'write.mts')
+  writeFileSync(script, code)
+  const run = (name: string) =>
+    new Promise<string>(resolve => {
+      execFile(process.execPath, ['--import', 'tsx', script, name], { cwd: process.cwd() }, (_, out) =>
+        resolve(out.trim())
+      )
+    })
+  const said = await Promise.all(['a', 'b', 'c'].map(run))
+  const [winner] = said.filter(one => one.startsWith('wrote'))
+  expect(said.filter(one => one === 'refused')).toHaveLength(2)
+  expect(`wrote ${readFileSync(visit, 'utf8')}`).toBe(winner)
+  expect(readdirSync(join(folder, 'visits'))).toEqual(['2026-05-04-route.md'])
 })
