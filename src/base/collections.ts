@@ -9,16 +9,22 @@ export function groupBy<T, K>(items: Iterable<T>, key: (item: T) => K): Map<K, T
   return groups
 }
 
-/** A sorted copy; ties keep their order. Text is compared by code unit, so that no locale changes the order. */
+/**
+ * A sorted copy; ties keep their order. Text is compared by code unit, so that no locale changes the order. Each key of an item is worked
+ * out once.
+ */
 export function sortedBy<T>(items: Iterable<T>, ...keys: ((item: T) => string | number)[]): T[] {
-  return [...items].sort((a, b) => {
-    for (const key of keys) {
-      const [left, right] = [key(a), key(b)]
-      if (left < right) return -1
-      if (left > right) return 1
-    }
-    return 0
-  })
+  const keyed = [...items].map(item => ({ item, values: keys.map(key => key(item)) }))
+  return keyed.sort((a, b) => compared(a.values, b.values)).map(({ item }) => item)
+}
+
+function compared(left: readonly (string | number)[], right: readonly (string | number)[]): number {
+  for (const [index, value] of left.entries()) {
+    const other = right[index] ?? value
+    if (value < other) return -1
+    if (value > other) return 1
+  }
+  return 0
 }
 
 export function sum(values: Iterable<number>): number {

@@ -108,8 +108,13 @@ export function isLeapYear(year: number): boolean {
   return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
 }
 
+const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const
+
+/** `month` from 1 to 12; throws on any other. */
 export function daysInMonth(year: number, month: number): number {
-  return new Temporal.PlainYearMonth(year, month).daysInMonth
+  const length = MONTH_LENGTHS[month - 1]
+  if (length === undefined) throw new RangeError(`${month} is not a month`)
+  return month === 2 && isLeapYear(year) ? 29 : length
 }
 
 /** True from `from` to `to` inclusive, across the year's end where `from` is later than `to`. */
