@@ -7,6 +7,12 @@ export interface Closeout extends Recorded {
   readonly workStart?: IsoDate
   readonly substantialCompletion?: IsoDate
   readonly acceptance?: IsoDate
+  /** Number or name of the contract. */
+  readonly contract?: string
+  readonly installation?: Installation
+  readonly digital?: DigitalCopies
+  /** What is promised for a repair, and how it is marked at the place. */
+  readonly repairs?: string
   readonly maintenancePeriod?: MaintenancePeriod
   readonly recordDrawings: readonly RecordDrawing[]
   readonly charts?: ControllerCharts
@@ -25,6 +31,32 @@ export interface MaintenancePeriod extends Recorded {
   readonly agreement?: string
 }
 
+/** What was built in beside boxes, valves and controllers, in words; "none" where there is none of it. */
+export interface Installation extends Recorded {
+  readonly designPressure?: Quantity<'pressure'>
+  readonly mains?: string
+  readonly filters?: string
+  readonly pumps?: string
+  readonly quickCouplers?: string
+  readonly grounding?: string
+  readonly conduit?: string
+  readonly spareWires?: string
+  readonly wireSlack?: string
+  readonly samples?: string
+  readonly shutOffTag?: string
+  readonly boxTags?: string
+  /** Instructions that are posted beside what they are for. */
+  readonly posted?: string
+}
+
+/** What was handed over as files. */
+export interface DigitalCopies extends Recorded {
+  readonly drawings?: string
+  readonly markUps?: string
+  readonly geodata?: string
+  readonly manual?: string
+}
+
 export interface RecordDrawing extends Recorded {
   readonly number: string
   readonly title?: string
@@ -34,6 +66,14 @@ export interface RecordDrawing extends Recorded {
   readonly signedBy?: string
   readonly surveyTolerance?: Quantity<'length'>
   readonly transmittal?: string
+  /** Day on which the owner got it. */
+  readonly delivered?: IsoDate
+  /** What positions are measured from: a benchmark, a base line, a corner of a building. */
+  readonly base?: string
+  /** Pipes and wires are tied at least so often. */
+  readonly tiedEvery?: Quantity<'length'>
+  /** Who marked up the set, and how often; what was recorded before it was covered. */
+  readonly markedUp?: string
   /** Who holds a copy, and for how long. */
   readonly copies: readonly string[]
   /** Path beside the site file. */
@@ -46,6 +86,10 @@ export interface ControllerCharts extends Recorded {
   readonly fixed?: string
   readonly material?: string
   readonly approved?: IsoDate
+  /** Where the schedule in force is posted. */
+  readonly schedulePosted?: string
+  /** What the lasting sticker at the controller says. */
+  readonly sticker?: string
 }
 
 export const TEST_KINDS = [
@@ -67,6 +111,10 @@ export interface TestReport extends Recorded {
   readonly by?: string
   readonly company?: string
   readonly witness?: string
+  /** True: by somebody who neither designed nor installed it. */
+  readonly independent?: boolean
+  /** The instrument. */
+  readonly meter?: string
   readonly of?: string
   readonly pressure?: Quantity<'pressure'>
   readonly duration?: Quantity<'duration'>
@@ -83,6 +131,8 @@ export interface Training extends Recorded {
   readonly attendees: readonly string[]
   readonly topics: readonly string[]
   readonly signed?: boolean
+  /** Who watched it and read the binder for the owner. */
+  readonly reviewer?: string
   readonly file?: string
 }
 

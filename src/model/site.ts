@@ -215,6 +215,11 @@ export interface PipeSegment extends Recorded {
 
 export interface Backflow extends Recorded {
   readonly kind: string
+  readonly size?: string
+  readonly model?: string
+  readonly where?: string
+  readonly installed?: IsoDate
+  readonly testerLicence?: string
   readonly serial?: string
   readonly tested?: IsoDate
   readonly tester?: string
@@ -472,6 +477,8 @@ export type CoilKind = (typeof COIL_KINDS)[number]
 export interface Valve extends Recorded {
   readonly box?: string
   readonly size?: string
+  /** Maker, product and catalog number of what is there. */
+  readonly model?: string
   readonly coil?: CoilKind
   readonly coilResistance?: Quantity<'resistance'>
   /** Of the closing winding, where a coil of three leads has two that differ; `coilResistance` is then the opening one's. */
@@ -519,6 +526,9 @@ export interface Splice extends Recorded {
 
 export interface Devices extends Recorded {
   readonly kind: string
+  readonly model?: string
+  readonly nozzle?: string
+  readonly spacing?: Quantity<'length'>
   readonly flow?: Quantity<'flow'>
   readonly each?: Quantity<'flow'>
   readonly count?: number
@@ -608,6 +618,20 @@ export interface SiteKey extends Recorded {
 
 export interface Warranty extends Recorded {
   readonly item: string
+  readonly model?: string
+  readonly serial?: string
+  readonly where?: string
+  /** Maker or supplier, with how to reach them. */
+  readonly maker?: string
+  readonly spareParts?: string
+  readonly certificate?: string
+  /** What has to be done to keep it in force. */
+  readonly upkeep?: string
+  /** Where the operating instructions are. */
+  readonly manual?: string
+  readonly response?: string
+  /** How the thing is marked at its place. */
+  readonly tagged?: string
   readonly start?: IsoDate
   readonly end?: IsoDate
   /** So long after the start the work is looked at under the warranty. */

@@ -24,6 +24,15 @@ export const recordDrawing = record(
     'signed-by': optional(text('Who signed it.', 'P. Sample')),
     'survey-tolerance': optional(quantity('How exact the positions are.', 'length', '0.1 m')),
     transmittal: optional(text('The letter that it was sent with.', 'T-14 of 2025-04-29')),
+    delivered: optional(date('Day on which the owner got it.', '2025-04-29')),
+    base: optional(text('What positions are measured from.', 'north-east corner of the pavilion')),
+    'tied-every': optional(quantity('Pipes and wires are tied at least so often.', 'length', '30 m')),
+    'marked-up': optional(
+      text(
+        'Who marked up the set, how often, and what before cover.',
+        'daily by the foreman, before any trench was closed'
+      )
+    ),
     copies: optional(
       list(text('Who holds one.', 'owner'), { does: 'Who holds copies.', example: '[owner, "installer, three years"]' })
     ),
@@ -38,7 +47,11 @@ export const charts = record(
     copies: optional(count('How many of each there are.', '3')),
     fixed: optional(text('Where the one at the controller is.', 'inside the lid of VB1')),
     material: optional(text('How it is kept from wet.', 'between two sheets of plastic, sealed')),
-    approved: optional(date('Day on which the owner approved it.', '2025-04-29'))
+    approved: optional(date('Day on which the owner approved it.', '2025-04-29')),
+    'schedule-posted': optional(text('Where the schedule in force is posted.', 'inside the lid of VB1')),
+    sticker: optional(
+      text('What the lasting sticker at the controller says.', 'installer, license, telephone, warranty to 2027-04-30')
+    )
   }
 )
 
@@ -53,6 +66,10 @@ export function makeRecordDrawing(raw: z.output<typeof recordDrawing>, at: At): 
     signedBy: given(raw['signed-by']),
     surveyTolerance: given(raw['survey-tolerance']),
     transmittal: given(raw.transmittal),
+    delivered: given(raw.delivered),
+    base: given(raw.base),
+    tiedEvery: given(raw['tied-every']),
+    markedUp: given(raw['marked-up']),
     copies: raw.copies ?? [],
     file: given(raw.file)
   })
@@ -64,6 +81,8 @@ export function makeCharts(raw: z.output<typeof charts>, at: At): ControllerChar
     copies: given(raw.copies),
     fixed: given(raw.fixed),
     material: given(raw.material),
-    approved: given(raw.approved)
+    approved: given(raw.approved),
+    schedulePosted: given(raw['schedule-posted']),
+    sticker: given(raw.sticker)
   })
 }

@@ -29,6 +29,7 @@ export const training = record(
       })
     ),
     signed: optional(yesNo('yes: the list of those present is signed.', 'yes')),
+    reviewer: optional(text('Who watched it and read the binder for the owner.', 'C. Sample')),
     file: optional(attachment('The signed list, beside the site file.', 'training.pdf'))
   }
 )
@@ -43,6 +44,7 @@ export function makeTraining(raw: z.output<typeof training>, at: At): Training {
     attendees: raw.attendees ?? [],
     topics: raw.topics ?? [],
     signed: given(raw.signed),
+    reviewer: given(raw.reviewer),
     file: given(raw.file)
   })
 }

@@ -2,6 +2,7 @@ import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
 import type { Closeout } from '../../model/closeout.ts'
 import { charts, makeCharts, makeRecordDrawing, recordDrawing } from './closeout-drawings.ts'
+import { digital, installation, makeDigital, makeInstallation } from './closeout-installation.ts'
 import { closeoutPhoto, makeCloseoutPhoto, makeUnfinished, unfinished } from './closeout-items.ts'
 import { handedOver, makeHandedOver } from './closeout-things.ts'
 import { makeSignOff, signOff } from './closeout-sign-offs.ts'
@@ -34,6 +35,10 @@ export const closeout = record(
     'work-start': optional(date('First day of the work.', '2025-03-03')),
     'substantial-completion': optional(date('Day on which it could be used.', '2025-04-22')),
     acceptance: optional(date('Day on which the owner accepted it.', '2025-04-30')),
+    contract: optional(text('Number or name of the contract.', '"PSP-118"')),
+    installation: optional(installation),
+    digital: optional(digital),
+    repairs: optional(text('What is promised for a repair.', 'two years on each repair; tag with date and name')),
     'maintenance-period': optional(maintenancePeriod),
     'record-drawings': optional(
       list(recordDrawing, {
@@ -69,6 +74,10 @@ export function makeCloseout(raw: z.output<typeof closeout>, at: At): Closeout {
     workStart: given(raw['work-start']),
     substantialCompletion: given(raw['substantial-completion']),
     acceptance: given(raw.acceptance),
+    contract: given(raw.contract),
+    installation: part(raw.installation, at, 'installation', makeInstallation),
+    digital: part(raw.digital, at, 'digital', makeDigital),
+    repairs: given(raw.repairs),
     maintenancePeriod: part(raw['maintenance-period'], at, 'maintenance-period', (one, place) => ({
       at: place,
       ...(one.from ? { from: one.from } : {}),

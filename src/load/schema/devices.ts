@@ -13,6 +13,9 @@ export const devices = record(
   { does: 'What gives the water.', example: '{ kind: spray, flow: 38 L/min }' },
   {
     kind: text('spray, rotor, drip, bubbler, micro-spray, ...', 'spray'),
+    model: optional(text('Maker and model.', 'invented SP-4')),
+    nozzle: optional(text('Nozzle.', '12 ft, half circle')),
+    spacing: optional(quantity('From one to the next.', 'length', '3.6 m')),
     flow: optional(quantity('Flow of all of them together.', 'flow', '38 L/min')),
     each: optional(quantity('Flow of one.', 'flow', '2.3 L/h')),
     count: optional(count('How many.', '22')),
@@ -28,6 +31,9 @@ export function makeDevices(raw: z.output<typeof devices>, at: At): Devices {
   return made<Devices>({
     at,
     kind: raw.kind,
+    model: given(raw.model),
+    nozzle: given(raw.nozzle),
+    spacing: given(raw.spacing),
     flow: given(raw.flow),
     each: given(raw.each),
     count: given(raw.count),

@@ -18,6 +18,11 @@ export const backflow = record(
   },
   {
     kind: text('Kind of assembly, or "not fitted" with a reason.', 'double check'),
+    size: optional(text('Size.', '1 in')),
+    model: optional(text('Maker and model.', 'invented RP-100')),
+    where: optional(text('Where it is.', 'gray cabinet')),
+    installed: optional(date('Day on which it was fitted.', '2025-03-12')),
+    'tester-licence': optional(text('License or certificate of the tester.', '"4711"')),
     serial: optional(text('Serial number.', '"BF-2207"')),
     tested: optional(date('Day of the last test.', '2026-03-20')),
     tester: optional(text('Who tested it.', 'M. Example, certificate 4711')),
@@ -110,6 +115,11 @@ function makeBackflow(raw: z.output<typeof backflow>, at: At): Backflow {
   return made<Backflow>({
     at,
     kind: raw.kind,
+    size: given(raw.size),
+    model: given(raw.model),
+    where: given(raw.where),
+    installed: given(raw.installed),
+    testerLicence: given(raw['tester-licence']),
     serial: given(raw.serial),
     tested: given(raw.tested),
     tester: given(raw.tester),

@@ -13,6 +13,7 @@ import { makeWire, wire } from './wire.ts'
 const VALVE_KEYS = {
   box: optional(id('The box it is in.', 'VB1')),
   size: optional(text('Size of the valve.', '1 in')),
+  model: optional(text('Maker, product and catalog number of what is there.', 'invented LV-100')),
   coil: optional(choice('Kind of coil, as marked on it.', COIL_KINDS, 'DC latching 2-wire')),
   'coil-resistance': optional(quantity('As its sheet states.', 'resistance', '4.2 ohm')),
   'closing-resistance': optional(
@@ -51,6 +52,7 @@ export function makeValve(raw: z.output<typeof valve>, at: At): Valve {
     at,
     box: given(raw.box),
     size: given(raw.size),
+    model: given(raw.model),
     coil: given(raw.coil),
     coilResistance: given(raw['coil-resistance']),
     closingResistance: given(raw['closing-resistance']),
