@@ -69,8 +69,8 @@ describe('the code of a tag', () => {
   it('is upper case and small enough for the strongest level', () => {
     const url = tagUrl('https://example.org', '7KQ3F9X')
     expect(url).toBe('HTTPS://EXAMPLE.ORG/B/7KQ3F9X/')
-    // 30 characters of alphanumeric mode fit version 3 at level H (35), ISO/IEC 18004.
-    expect(tagQr(url)).toMatchObject({ version: 3, level: 'H' })
+    // 30 characters would fit version 3 at level H (35, ISO/IEC 18004); labels take the version that stands more dirt.
+    expect(tagQr(url)).toMatchObject({ version: 6, level: 'H' })
     expect(tagQr(url).moduleMm).toBeGreaterThanOrEqual(0.5)
   })
 

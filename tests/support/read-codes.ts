@@ -102,3 +102,28 @@ function cutOut({ data, width, height }: Picture, { left, top, side }: Place): P
   }
   return { data: cut, width: w, height: h }
 }
+
+/** What the other reader makes of a picture that is nearly all code. */
+export function jsqrOf({ data, width, height }: Picture): string | undefined {
+  return jsqr(data, width, height)?.data
+}
+
+export interface FoundCode {
+  readonly text: string
+  /** The code and a margin of 15 % of its side, cut out of the picture. */
+  readonly picture: Picture
+  readonly code: { readonly left: number; readonly top: number; readonly side: number }
+}
+
+/** Every code of a picture, each in a picture of its own, as when a phone is held over it. */
+export async function cutOutCodes(picture: Picture): Promise<FoundCode[]> {
+  const image = { ...picture, colorSpace: 'srgb' } as ImageData
+  const found = await readBarcodes(image, { formats: ['QRCode'], tryHarder: true, maxNumberOfSymbols: 255 })
+  return found.map(({ text, position }) => {
+    const { topLeft, topRight } = position
+    const side = topRight.x - topLeft.x
+    const margin = Math.round(side * 0.15)
+    const place = { left: topLeft.x - margin, top: topLeft.y - margin, side: side + 2 * margin }
+    return { text, picture: cutOut(picture, place), code: { left: margin, top: margin, side } }
+  })
+}
