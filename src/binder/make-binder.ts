@@ -1,6 +1,9 @@
 import type { Binder, Section } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
+import { asInstalledSection } from './sections/as-installed.ts'
+import { calendarSection } from './sections/calendar.ts'
+import { ringBinderSection } from './sections/ring-binder.ts'
 import { adviceSection } from './sections/advice.ts'
 import { batteriesSection } from './sections/batteries.ts'
 import { budgetSection } from './sections/budget.ts'
@@ -44,6 +47,7 @@ export function makeBinder(context: PageContext): Binder {
     suppliesSection(context),
     boxesSection(context),
     drawingsSection(context),
+    asInstalledSection(context),
     controllersSection(context),
     zonesSection(context),
     wiresSection(context),
@@ -53,6 +57,7 @@ export function makeBinder(context: PageContext): Binder {
     budgetSection(context),
     pressureSection(context),
     batteriesSection(context),
+    calendarSection(context),
     checklistsSection(context),
     faultFindingSection(context),
     visitsSection(context),
@@ -66,13 +71,9 @@ export function makeBinder(context: PageContext): Binder {
     openItemsSection(context)
   ]
   const signOffs = signOffsSection(context)
-  const all = [
-    ...body,
-    missingSection(context, [...body, signOffs]),
-    signOffs,
-    numbersSection(context),
-    glossarySection(context)
-  ]
+  const back = [numbersSection(context), glossarySection(context)]
+  const ring = ringBinderSection(context, [...body, missingSection(context, []), signOffs, ...back])
+  const all = [...body, missingSection(context, [...body, signOffs, ring]), signOffs, ring, ...back]
   return {
     site: site.id,
     title: site.title,

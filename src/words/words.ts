@@ -8,6 +8,7 @@ import { checklistWords } from './en-US/checklists.ts'
 import { closeoutWords } from './en-US/closeout.ts'
 import { dueWords } from './en-US/due.ts'
 import { faultWords } from './en-US/faults.ts'
+import { handoverWords } from './en-US/handover.ts'
 import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
 import { stripWords } from './en-US/strips.ts'
@@ -40,6 +41,7 @@ export interface Words {
   readonly closeout: typeof closeoutWords
   readonly due: typeof dueWords
   readonly faults: typeof faultWords
+  readonly handover: typeof handoverWords
   readonly label: typeof labelWords
   readonly office: typeof officeWords
   readonly strips: typeof stripWords
@@ -66,6 +68,7 @@ export const EN_US: Words = {
   closeout: closeoutWords,
   due: dueWords,
   faults: faultWords,
+  handover: handoverWords,
   label: labelWords,
   office: officeWords,
   power: powerWords,

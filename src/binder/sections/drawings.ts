@@ -1,6 +1,7 @@
 import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
 import { attachmentBlocks } from '../attachments.ts'
+import { chartRows, drawingRecord } from '../drawing-record.ts'
 import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
@@ -46,6 +47,7 @@ export function drawingsSection(context: PageContext): Section {
     blocks: [
       { kind: 'paragraph', text: w.lead },
       list,
+      ...drawingRecord(context),
       {
         kind: 'facts',
         caption: w.charts,
@@ -56,9 +58,11 @@ export function drawingsSection(context: PageContext): Section {
           },
           { label: w.chartFixed, value: orNotSupplied(charts?.fixed, words) },
           { label: w.chartMaterial, value: orNotSupplied(charts?.material, words) },
-          { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) }
+          { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) },
+          ...chartRows(context)
         ]
       },
+      { kind: 'paragraph', text: words.handover.drawings.chartNote, small: true },
       ...attachmentBlocks(
         context,
         sheets.map(one => ({ ...one, title: [one.number, one.title].filter(Boolean).join(' ') }))

@@ -1,16 +1,27 @@
+import { PHOTO_KINDS } from '../../model/closeout.ts'
 import type { Block, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { orNotSupplied, stated } from '../values.ts'
+import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** Photographs of the finished work and of what is buried, with a list that says what each shows. */
 export function photographsSection({ site, words }: PageContext): Section {
   const w = words.closeout.photographs
   const photographs = site.closeout?.photographs ?? []
   const named = (of: string | undefined, kind: keyof typeof w.kinds) => [w.kinds[kind], of].filter(Boolean).join(', ')
+  const wanted: Block = {
+    kind: 'facts',
+    caption: words.handover.photographs.wanted,
+    rows: PHOTO_KINDS.map(kind => {
+      const mine = photographs.filter(one => one.kind === kind)
+      const of = [...new Set(mine.map(one => one.of ?? one.caption ?? one.file))]
+      return { label: w.kinds[kind], value: mine.length === 0 ? notSupplied(words) : stated(of.join('; ')) }
+    })
+  }
   const blocks: Block[] =
     photographs.length === 0
-      ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
+      ? [wanted]
       : [
+          wanted,
           {
             kind: 'table',
             columns: [w.kind, w.of, w.caption, w.taken].map(label => ({ label })),

@@ -1,3 +1,4 @@
+import { SIGN_OFF_KINDS } from '../../model/closeout.ts'
 import type { SignOff } from '../../model/closeout.ts'
 import type { Words } from '../../words/words.ts'
 import type { Block, Section, Value } from '../blocks.ts'
@@ -9,6 +10,7 @@ import { notSupplied, orNotSupplied, stated } from '../values.ts'
 export function signOffsSection(context: PageContext): Section {
   const { site, words } = context
   const w = words.binder.signOffs
+  const h = words.handover.signOffs
   const signed = site.closeout?.signOffs ?? []
   const asked = signed.flatMap<Block>(one =>
     one.words === undefined ? [] : [{ kind: 'paragraph', text: `${words.closeout.signOffs.words}: “${one.words}”` }]
@@ -19,10 +21,17 @@ export function signOffsSection(context: PageContext): Section {
     newPage: false,
     notSupplied: signed.length === 0,
     blocks: [
-      ...(signed.length === 0 ? [] : [table(signed, words)]),
+      table(signed, words),
+      { kind: 'paragraph', text: h.original, small: true },
       ...asked,
+      { kind: 'heading', id: 'statement', text: h.statement },
+      { kind: 'paragraph', text: h.statementText },
       { kind: 'paragraph', text: w.lead },
-      { kind: 'signatures', rows: [w.installer, w.owner, w.maintainer].map(role => ({ role, fields: w.fields })) },
+      {
+        kind: 'signatures',
+        rows: [w.installer, w.owner, w.maintainer].map(role => ({ role, fields: [...w.fields, h.refusal] }))
+      },
+      { kind: 'paragraph', text: h.keys, small: true },
       ...attachmentBlocks(
         context,
         signed.map(one => ({ ...one, title: words.closeout.signOffs.kinds[one.kind] }))
@@ -33,16 +42,20 @@ export function signOffsSection(context: PageContext): Section {
 
 function table(signed: readonly SignOff[], words: Words): Block {
   const w = words.closeout.signOffs
+  const lacking = SIGN_OFF_KINDS.filter(kind => !signed.some(one => one.kind === kind))
   return {
     kind: 'table',
     columns: [w.kind, w.by, w.role, w.on, w.copies].map(label => ({ label })),
-    rows: signed.map(one => [
-      stated(w.kinds[one.kind]),
-      bySigned(one, words),
-      orNotSupplied(one.role, words),
-      orNotSupplied(one.on, words, true),
-      one.copiesTo.length === 0 ? notSupplied(words) : stated(one.copiesTo.join(', '))
-    ])
+    rows: [
+      ...signed.map(one => [
+        stated(w.kinds[one.kind]),
+        bySigned(one, words),
+        orNotSupplied(one.role, words),
+        orNotSupplied(one.on, words, true),
+        one.copiesTo.length === 0 ? notSupplied(words) : stated(one.copiesTo.join(', '))
+      ]),
+      ...lacking.map(kind => [stated(w.kinds[kind]), notSupplied(words), stated('–'), notSupplied(words), stated('–')])
+    ]
   }
 }
 

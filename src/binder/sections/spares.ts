@@ -19,6 +19,7 @@ export function sparesSection({ site, words }: PageContext): Section {
       { kind: 'paragraph', text: w.lead },
       things(w.parts, spares, words, true),
       things(w.tools, tools, words, false),
+      { kind: 'paragraph', text: words.handover.spares.share, small: true },
       {
         kind: 'table',
         caption: w.receipt,

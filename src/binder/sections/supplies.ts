@@ -1,3 +1,4 @@
+import { backflowRegister } from '../backflow-register.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { computed, notComputed, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
@@ -14,7 +15,7 @@ export function suppliesSection(context: PageContext): Section {
     blocks:
       site.supplies.length === 0
         ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
-        : site.supplies.map(supply => supplyFacts(supply, context))
+        : [...site.supplies.map(supply => supplyFacts(supply, context)), ...backflowRegister(context)]
   }
 }
 

@@ -1,10 +1,11 @@
+import { TEST_KINDS } from '../../model/closeout.ts'
 import type { TestReport } from '../../model/closeout.ts'
 import { showStated } from '../../units/show.ts'
 import type { Words } from '../../words/words.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import { attachmentBlocks } from '../attachments.ts'
 import type { PageContext } from '../context.ts'
-import { notSupplied, orNotSupplied, stated } from '../values.ts'
+import { measured, notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** Empty lines of each sheet that is filled in by hand. */
 const SHEET_LINES = 6
@@ -14,14 +15,15 @@ export function testReportsSection(context: PageContext): Section {
   const { site, words } = context
   const w = words.closeout.tests
   const tests = site.closeout?.tests ?? []
-  const table: Block =
-    tests.length === 0
-      ? { kind: 'not-supplied', text: words.binder.notSupplied }
-      : {
-          kind: 'table',
-          columns: [w.kind, w.on, w.of, w.by, w.witness, w.conditions, w.result].map(label => ({ label })),
-          rows: tests.map(test => row(test, words))
-        }
+  const lacking = TEST_KINDS.filter(kind => !tests.some(test => test.kind === kind))
+  const table: Block = {
+    kind: 'table',
+    columns: [w.kind, w.on, w.of, w.by, w.witness, w.conditions, words.handover.tests.meter, w.result].map(label => ({
+      label
+    })),
+    rows: [...tests.map(test => row(test, words)), ...lacking.map(kind => lackingRow(w.kinds[kind], words))],
+    notes: [words.handover.tests.hint]
+  }
   const sheets = [
     [w.pressureSheet, w.pressureColumns],
     [w.readingSheet, w.readingColumns],
@@ -35,6 +37,8 @@ export function testReportsSection(context: PageContext): Section {
     blocks: [
       { kind: 'paragraph', text: w.lead },
       table,
+      baseline(context),
+      pressures(context),
       ...sheets.map<Block>(([caption, columns]) => ({
         kind: 'table',
         caption,
@@ -52,7 +56,8 @@ export function testReportsSection(context: PageContext): Section {
 
 function row(test: TestReport, words: Words): Value[] {
   const w = words.closeout.tests
-  const by = [test.by, test.company].filter(Boolean).join(', ')
+  const independent = test.independent === true ? words.handover.tests.independent.toLowerCase() : undefined
+  const by = [test.by, test.company, independent].filter(Boolean).join(', ')
   return [
     stated(w.kinds[test.kind]),
     orNotSupplied(test.on, words, true),
@@ -60,8 +65,50 @@ function row(test: TestReport, words: Words): Value[] {
     orNotSupplied(by, words),
     orNotSupplied(test.witness, words),
     stated([test.pressure, test.duration].flatMap(one => (one ? [showStated(one)] : [])).join(', ') || '–'),
+    stated(test.meter ?? '–'),
     resultOf(test, words)
   ]
+}
+
+/** A kind of test of which nothing was handed over. */
+function lackingRow(kind: string, words: Words): Value[] {
+  const [dash, gap] = [stated('–'), notSupplied(words)]
+  return [stated(kind), gap, dash, dash, dash, dash, dash, gap]
+}
+
+/** The readings that every later one is held against. */
+function baseline({ site, words }: PageContext): Block {
+  const w = words.handover.tests
+  const columns = w.baselineColumns.map(label => ({ label }))
+  const rows = site.stations.map(({ id, readings: [first] }) => [
+    stated(id, true),
+    orNotSupplied(first?.on, words, true),
+    first?.coil ? measured(showStated(first.coil)) : notSupplied(words),
+    first?.loop ? measured(showStated(first.loop)) : notSupplied(words),
+    first?.temperature ? measured(showStated(first.temperature)) : notSupplied(words),
+    orNotSupplied(first?.by, words)
+  ])
+  return rows.length === 0
+    ? { kind: 'not-supplied', text: `${w.baseline}: ${words.binder.notSupplied}` }
+    : { kind: 'table', caption: w.baseline, columns, rows }
+}
+
+function pressures({ site, words }: PageContext): Block {
+  const w = words.handover.tests
+  const at = site.stations.flatMap(({ zone, valves }) =>
+    valves.flatMap(({ normalPressure }) => (normalPressure ? [`${zone} ${showStated(normalPressure)}`] : []))
+  )
+  const still = site.supplies.flatMap(({ id, staticPressure }) =>
+    staticPressure ? [`${id} ${showStated(staticPressure)}`] : []
+  )
+  return {
+    kind: 'facts',
+    caption: words.closeout.tests.kinds['start-up pressures'],
+    rows: [
+      { label: w.pointPressure, value: orNotSupplied(still.join('; '), words) },
+      { label: w.emitterPressure, value: orNotSupplied(at.join('; '), words) }
+    ]
+  }
 }
 
 function resultOf({ result, passed }: TestReport, words: Words): Value {

@@ -17,7 +17,16 @@ export function trainingSection(context: PageContext): Section {
       ? { kind: 'not-supplied', text: words.binder.notSupplied }
       : {
           kind: 'table',
-          columns: [w.on, w.trainer, w.place, w.duration, w.attendees, w.topics, w.signed].map(label => ({ label })),
+          columns: [
+            w.on,
+            w.trainer,
+            w.place,
+            w.duration,
+            w.attendees,
+            w.topics,
+            w.signed,
+            words.handover.training.reviewer
+          ].map(label => ({ label })),
           rows: trainings.map(one => [
             orNotSupplied(one.on, words, true),
             orNotSupplied(one.trainer, words),
@@ -25,7 +34,8 @@ export function trainingSection(context: PageContext): Section {
             one.duration ? stated(showStated(one.duration)) : notSupplied(words),
             joined(one.attendees),
             joined(one.topics),
-            one.signed === undefined ? notSupplied(words) : stated(one.signed ? words.closeout.yes : words.closeout.no)
+            one.signed === undefined ? notSupplied(words) : stated(one.signed ? words.closeout.yes : words.closeout.no),
+            orNotSupplied(one.reviewer, words)
           ])
         }
   return {

@@ -1,6 +1,7 @@
 import type { Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { computed, figure, notSupplied, orNotSupplied, stated, statedQuantity } from '../values.ts'
+import { zoneRecord } from '../zone-record.ts'
 import { flowValue } from '../flow-value.ts'
 import { absent, isAbsent } from '../../base/absent.ts'
 import type { Station } from '../../model/site.ts'
@@ -38,7 +39,8 @@ export function zonesSection(context: PageContext): Section {
                 { label: w.roots, align: 'right' }
               ],
               rows: site.stations.map(station => row(station, context))
-            }
+            },
+            zoneRecord(context)
           ]
   }
 }
