@@ -3,7 +3,7 @@ import { roundedText, showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { runsInService } from '../wire/subject.ts'
 import { looksAc } from './ac-coil.ts'
-import { offBy, offText, readingsOf } from './readings.ts'
+import { dayText, offBy, offText, onTheDay, readingsOf } from './readings.ts'
 
 export const coilResistanceOff: SiteCheck = {
   card: {
@@ -31,7 +31,8 @@ export const coilResistanceOff: SiteCheck = {
       const statedOhm = plan.wires.get(run.id)?.coilOhm
       const reading = readingsOf(site, run, 'coil', on).at(-1)
       if (!reading || statedOhm === undefined || !isPresent(statedOhm) || looksAc(run, site, plan)) continue
-      const off = offBy(reading.ohm.si, statedOhm)
+      const expectedOhm = onTheDay(statedOhm, reading)
+      const off = offBy(reading.ohm.si, expectedOhm)
       if (off === undefined) continue
       const coils = run.valves.length > 1 ? `the ${run.valves.length} coils read` : 'the coil read'
       report({
@@ -39,7 +40,7 @@ export const coilResistanceOff: SiteCheck = {
         at: reading.at,
         message:
           `${run.name}: ${coils} ${showStated(reading.ohm)} on ${reading.on}, ${offText(off)} than the ` +
-          `${roundedText(statedOhm, 2)}\u00a0Ω ${run.valves.length > 1 ? 'of their sheets together' : 'of its sheet'}.`,
+          `${roundedText(expectedOhm, 2)}\u00a0Ω ${run.valves.length > 1 ? 'of their sheets together' : 'of its sheet'}${dayText(reading)}.`,
         fix: coilFix(off),
         values: { measured_ohm: reading.ohm.si, stated_ohm: statedOhm, off_percent: off * 100 }
       })

@@ -1,16 +1,17 @@
-import { READING_SPREAD } from '../../domain/wire/expected-reading.ts'
+import { READING_SPREAD, copperFactor } from '../../domain/wire/expected-reading.ts'
 import { sortedBy } from '../../base/collections.ts'
 import type { At } from '../../diagnostics/finding.ts'
 import { atMost } from '../../domain/within.ts'
-import type { Site } from '../../model/site.ts'
+import type { Reading, Site, VisitReading } from '../../model/site.ts'
 import type { IsoDate } from '../../units/date.ts'
 import type { Quantity } from '../../units/quantity.ts'
+import { showStated } from '../../units/show.ts'
 import { at } from '../at.ts'
 import type { WiredRun } from '../wire/subject.ts'
 
 /**
- * A reading this near to what is expected is as expected: meter leads, soil temperature (0.4 % per °C) and the spread of coils come to
- * less, a bad splice to more. Rule of this project, for want of a published one.
+ * A reading this near to what is expected is as expected: meter leads, soil temperature (0.4 % per °C, where it was not noted) and the
+ * spread of coils come to less, a bad splice to more. Rule of this project, for want of a published one.
  */
 export const READS_THE_SAME_WITHIN = READING_SPREAD
 
@@ -18,6 +19,7 @@ export interface OhmReading {
   readonly on: IsoDate
   readonly ohm: Quantity<'resistance'>
   readonly at: At
+  readonly temperature?: Quantity<'temperature'>
 }
 
 /** Readings of a coil or of a whole loop up to a day, oldest first: those of the station's own list and those of visits. */
@@ -27,14 +29,31 @@ export function readingsOf(
   what: 'coil' | 'loop',
   on: IsoDate
 ): readonly OhmReading[] {
-  const own = readings.flatMap(one => (one[what] ? [{ on: one.on, ohm: one[what], at: at(one, what) }] : []))
+  const own = readings.flatMap(one => (one[what] ? [{ on: one.on, ...readingAt(one, what, one[what]) }] : []))
   const visited = site.visits.flatMap(visit =>
     visit.readings.flatMap(one =>
-      one.station === id && one[what] ? [{ on: visit.on, ohm: one[what], at: at(one, what) }] : []
+      one.station === id && one[what] ? [{ on: visit.on, ...readingAt(one, what, one[what]) }] : []
     )
   )
   return sortedBy([...own, ...visited], one => one.on).filter(one => one.on <= on)
 }
+
+function readingAt(
+  record: Reading | VisitReading,
+  what: 'coil' | 'loop',
+  ohm: Quantity<'resistance'>
+): Omit<OhmReading, 'on'> {
+  const { temperature } = record
+  return { ohm, at: at(record, what), ...(temperature ? { temperature } : {}) }
+}
+
+/** What copper of so many ohms at 20 °C reads at the temperature of a reading; the same where none was noted. */
+export function onTheDay(ohm: number, { temperature }: Pick<OhmReading, 'temperature'>): number {
+  return temperature ? ohm * copperFactor(temperature.si) : ohm
+}
+
+/** "at 5 °C", where it was noted. */
+export const dayText = ({ temperature }: OhmReading): string => (temperature ? ` at ${showStated(temperature)}` : '')
 
 /** How far a reading is off what was expected, as a fraction; undefined where it is near enough. */
 export function offBy(ohm: number, expectedOhm: number): number | undefined {

@@ -5,7 +5,7 @@ import { roundedText, showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { looksAc } from '../valve/ac-coil.ts'
 import { coilFix } from '../valve/coil-resistance-off.ts'
-import { offBy, offText, readingsOf } from '../valve/readings.ts'
+import { dayText, offBy, offText, onTheDay, readingsOf } from '../valve/readings.ts'
 import type { OhmReading } from '../valve/readings.ts'
 import { suggests } from './reading-suggests.ts'
 import { runsInService } from './subject.ts'
@@ -59,6 +59,9 @@ const HIGH =
   'High means a bad or wet splice, or a nicked wire: open the splices, make them again with sealed connectors, and measure again.'
 const LOW = 'Low means a short, or two coils on one output: part the wires at the valve and measure each side.'
 
+/** A data plate tells the coil at 20 °C. */
+const NO_DAY = {}
+
 interface Held {
   readonly what: 'loop' | 'coil'
   readonly reading: OhmReading
@@ -78,17 +81,21 @@ function heldAgainst(run: WiredRun, site: Site, plan: Plan): Held | undefined {
   // A coil that was measured stands for itself: whether it is the right one is told by the valve's own check.
   const coilOhm = lastCoil?.ohm.si ?? (wire && isPresent(wire.coilOhm) ? wire.coilOhm : undefined)
   if (lastLoop && coilOhm !== undefined && wire && isPresent(wire.loopOhm)) {
-    const parts = `${roundedText(wire.loopOhm, 2)} of wire, ${roundedText(coilOhm, 2)} of coil`
+    const wireOhm = onTheDay(wire.loopOhm, lastLoop)
+    // A coil that was measured on another day was as warm as that day; without its temperature it stands as read.
+    const coilThenOhm =
+      lastCoil && !lastCoil.temperature ? coilOhm : onTheDay(coilOhm / onTheDay(1, lastCoil ?? NO_DAY), lastLoop)
+    const parts = `${roundedText(wireOhm, 2)} of wire, ${roundedText(coilThenOhm, 2)} of coil${dayText(lastLoop)}`
     const told = suggests({
       measuredOhm: lastLoop.ohm.si,
-      wireOhm: wire.loopOhm,
-      coilOhm,
+      wireOhm,
+      coilOhm: coilThenOhm,
       coils: Math.max(1, run.valves.length)
     })
     return {
       what: 'loop',
       reading: lastLoop,
-      expectedOhm: wire.loopOhm + coilOhm,
+      expectedOhm: wireOhm + coilThenOhm,
       against: parts,
       ...(told === undefined ? {} : { suggests: told })
     }

@@ -20,6 +20,8 @@ export interface ReadingFacts {
   readonly wireOhm: Maybe<number>
   /** What the meter said here at closeout. */
   readonly baselineOhm?: number
+  /** Of the copper on the day; left out, the band holds a whole season. */
+  readonly temperatureC?: number
 }
 
 export interface ExpectedReading {
@@ -33,12 +35,18 @@ export interface ExpectedReading {
 
 /**
  * What a meter should show, with its band. Around the closeout reading ±20 % (which holds the temperature too) where one is on file and
- * coil and wire can give it; else coil ±20 % and wire, all copper at 0 to 35 °C. Absent where neither can be had.
+ * coil and wire can give it; else coil ±20 % and wire, all copper at 0 to 35 °C, or at the temperature of the day where that is given and
+ * nothing was read at closeout. Absent where neither can be had.
  */
-export function expectedReading({ coilOhm, wireOhm, baselineOhm }: ReadingFacts): Maybe<Worked<ExpectedReading>> {
+export function expectedReading({
+  coilOhm,
+  wireOhm,
+  baselineOhm,
+  temperatureC
+}: ReadingFacts): Maybe<Worked<ExpectedReading>> {
   const fault = notPositive({ baseline: baselineOhm })
   if (fault) return fault
-  const computed = ofCoilAndWire(coilOhm, wireOhm)
+  const computed = ofCoilAndWire(coilOhm, wireOhm, baselineOhm === undefined ? temperatureC : undefined)
   if (baselineOhm === undefined) return computed
   if (isAbsent(computed)) return aroundBaseline(baselineOhm)
   const { leastOhm, mostOhm } = computed.value
@@ -56,13 +64,19 @@ function aroundBaseline(baselineOhm: number): Worked<ExpectedReading> {
   }
 }
 
-function ofCoilAndWire(coilOhm: Maybe<number>, wireOhm: Maybe<number>): Maybe<Worked<ExpectedReading>> {
+function ofCoilAndWire(
+  coilOhm: Maybe<number>,
+  wireOhm: Maybe<number>,
+  temperatureC: number | undefined
+): Maybe<Worked<ExpectedReading>> {
   if (isAbsent(coilOhm)) return coilOhm
   if (isAbsent(wireOhm)) return wireOhm
   const fault = notPositive({ coil: coilOhm }) ?? negative({ loop: wireOhm })
   if (fault) return fault
-  const [cold, warm] = [copperFactor(BAND_C.least), copperFactor(BAND_C.most)]
-  const expectedOhm = coilOhm + wireOhm
+  const [leastC, mostC] = [temperatureC ?? BAND_C.least, temperatureC ?? BAND_C.most]
+  const [cold, warm] = [copperFactor(leastC), copperFactor(mostC)]
+  const onTheDay = temperatureC === undefined ? 1 : cold
+  const expectedOhm = (coilOhm + wireOhm) * onTheDay
   const leastOhm = (coilOhm * (1 - READING_SPREAD) + wireOhm) * cold
   const mostOhm = (coilOhm * (1 + READING_SPREAD) + wireOhm) * warm
   const end = (spread: string, factor: number, ohm: number): string =>
@@ -70,15 +84,17 @@ function ofCoilAndWire(coilOhm: Maybe<number>, wireOhm: Maybe<number>): Maybe<Wo
   return {
     value: { expectedOhm, leastOhm, mostOhm, heldAgainst: 'coil and wire' },
     steps: [
-      `${ohmText(coilOhm)} + ${ohmText(wireOhm)} = ${ohmText(expectedOhm)}`,
-      `least, at ${BAND_C.least} °C: ${end('0.8', cold, leastOhm)}`,
-      `most, at ${BAND_C.most} °C: ${end('1.2', warm, mostOhm)}`
+      temperatureC === undefined
+        ? `${ohmText(coilOhm)} + ${ohmText(wireOhm)} = ${ohmText(expectedOhm)}`
+        : `(${ohmText(coilOhm)} + ${ohmText(wireOhm)}) × ${figures(onTheDay, 4)} = ${ohmText(expectedOhm)}`,
+      `least, at ${figures(leastC, 3)} °C: ${end('0.8', cold, leastOhm)}`,
+      `most, at ${figures(mostC, 3)} °C: ${end('1.2', warm, mostOhm)}`
     ]
   }
 }
 
 /** 1 + 0.00393 (T − 20) (NBS Handbook 100, 1966). */
-const copperFactor = (temperatureC: number): number => 1 + COPPER.perC * (temperatureC - COPPER.baseC)
+export const copperFactor = (temperatureC: number): number => 1 + COPPER.perC * (temperatureC - COPPER.baseC)
 
 export const expectedReadingCard: Calculation = {
   name: 'expected-reading',
@@ -98,6 +114,11 @@ export const expectedReadingCard: Calculation = {
       kind: { is: 'quantity', dimension: 'resistance' },
       does: 'what the meter said at closeout',
       optional: 'none, so the band is that of coil and wire'
+    },
+    temperature: {
+      kind: { is: 'quantity', dimension: 'temperature' },
+      does: 'of the copper on the day, where nothing was read at closeout',
+      optional: 'not known: 0 to 35 °C'
     }
   },
   outputs: {
@@ -108,13 +129,19 @@ export const expectedReadingCard: Calculation = {
   },
   sources: ['ohms-law', 'nbs-100', 'project-rule'],
   limits:
-    'Copper at 0 to 35 °C. Splices and meter leads are not in it. The 20 % is a rule of this project, for want of a published one.',
+    'Copper at 0 to 35 °C, where no temperature is given. Splices and meter leads are not in it. The 20 % is a rule of this project, for want of a published one.',
   run: inputs => {
     const [coilOhm, wireOhm] = [numberOf(inputs, 'coil'), optionalNumber(inputs, 'loop') ?? 0]
     const baselineOhm = optionalNumber(inputs, 'baseline')
     const fault = notPositive({ coil: coilOhm }) ?? negative({ loop: wireOhm })
     if (fault) return fault
-    const reading = expectedReading({ coilOhm, wireOhm, ...(baselineOhm === undefined ? {} : { baselineOhm }) })
+    const temperatureC = optionalNumber(inputs, 'temperature')
+    const reading = expectedReading({
+      coilOhm,
+      wireOhm,
+      ...(baselineOhm === undefined ? {} : { baselineOhm }),
+      ...(temperatureC === undefined ? {} : { temperatureC })
+    })
     if (isAbsent(reading)) return reading
     const { expectedOhm, leastOhm, mostOhm, heldAgainst } = reading.value
     return {
