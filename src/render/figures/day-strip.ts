@@ -51,7 +51,9 @@ function placeLoad(load: NonNullable<DayStrip['load']>, { at }: Scale, top: numb
   const heightOf = (value: number) => base - (load.top > 0 ? value / load.top : 0) * LOAD
   const peak = { y: heightOf(load.peak.value), text: load.peak.label }
   const limit = load.limit && { y: heightOf(load.limit.value), text: load.limit.label }
-  const words = apart(limit ? [limit, peak] : [peak]).map(one => label(0, one.y, one.text, { class: 'small' }))
+  const words = apart(limit ? [limit, peak] : [peak]).map(one =>
+    label(0, Math.min(one.y, base - ROW), one.text, { class: 'small' })
+  )
   const text =
     loadSteps(load.steps, box) +
     (load.limit ? limitLine(load.limit.value, NAMES, WIDTH - RIGHT, box) : '') +
