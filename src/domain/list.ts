@@ -1,3 +1,5 @@
+import { localPositionCard } from './drawing/local-position.ts'
+import { tiePosition } from './drawing/tie-position.ts'
 import { adviseCard } from './water/advise-card.ts'
 import { applicationRateCard } from './water/application-rate.ts'
 import { batteryLife } from './power/battery-life.ts'
@@ -63,6 +65,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   etoZoneCard,
   expectedReadingCard,
   landscapeCoefficientCard,
+  localPositionCard,
   lowHeadVolume,
   meterLimit,
   meterUnits,
@@ -84,6 +87,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   solarYield,
   supplyPeak,
   tagCheckCard,
+  tiePosition,
   trench,
   uniformityCard,
   voltageDrop,

@@ -10,6 +10,7 @@ import { makeClimate } from './schema/climate.ts'
 import { makeCloseout } from './schema/closeout.ts'
 import { makeContact } from './schema/contact.ts'
 import { makeController } from './schema/controller.ts'
+import { makeDrawing } from './schema/drawing.ts'
 import { makeKey } from './schema/key.ts'
 import { makeLocation } from './schema/location.ts'
 import { makePhase } from './schema/phases.ts'
@@ -71,6 +72,7 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     budget: part(raw.budget, at, 'budget', makeBudget),
     maintenance: raw.maintenance ? each(raw.maintenance, at, 'maintenance', makeMaintenance) : undefined,
     closeout: part(raw.closeout, at, 'closeout', makeCloseout),
+    drawing: part(raw.drawing, at, 'drawing', makeDrawing),
     warranties: each(raw.warranty, at, 'warranty', makeWarranty),
     visits: companions.visits,
     privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],

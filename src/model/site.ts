@@ -1,5 +1,6 @@
 import type { At } from '../diagnostics/finding.ts'
 import type { Closeout } from './closeout.ts'
+import type { Drawing } from './drawing.ts'
 import type { Interval, IsoDate, Month, MonthDay } from '../units/date.ts'
 import type { ClockMinutes, Window } from '../units/clock.ts'
 import type { Dimension } from '../units/dimension.ts'
@@ -68,6 +69,7 @@ export interface Site extends Recorded {
   readonly sensors: readonly Sensor[]
   readonly keys: readonly SiteKey[]
   readonly closeout?: Closeout
+  readonly drawing?: Drawing
   readonly warranties: readonly Warranty[]
   readonly maintenance?: readonly MaintenanceTask[]
   readonly budget?: WaterBudget

@@ -8,6 +8,7 @@ import { planCautions } from './cautions.ts'
 import { planBudget } from './budget.ts'
 import { planClimate } from './climate.ts'
 import { planCovers } from './covers.ts'
+import { planDrawing } from './drawing.ts'
 import { planDrifts } from './clock-drift.ts'
 import { planPressures } from './pressures.ts'
 import { planNextRuns } from './next-runs.ts'
@@ -34,6 +35,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
   const water = planWater(site, on, schedules.schedules, climate.climate)
   const advice = planAdvice(site, on, schedules.schedules, water.water)
   const strips = planStrips(site, schedules.schedules)
+  const drawing = planDrawing(site)
   const totals = planTotals(site, schedules.schedules)
   const budget = planBudget({ site, climate: climate.climate, schedules: schedules.schedules, water: water.water })
   return {
@@ -58,6 +60,7 @@ export function makePlan(site: Site, on: IsoDate): Plan {
     passes: strips.passes,
     totals: totals.totals,
     next: planNextRuns(site, on),
+    drawing: drawing.drawing,
     sensorMarks: planSensorMarks(site, totals.totals),
     workings: [
       wires,
@@ -72,7 +75,8 @@ export function makePlan(site: Site, on: IsoDate): Plan {
       budget,
       batteries,
       covers,
-      backflows
+      backflows,
+      drawing
     ].flatMap(part => part.workings)
   }
 }

@@ -14,6 +14,7 @@ import type { NeedPlan } from './water-plan.ts'
 import type { Trends } from './trends.ts'
 import type { BudgetPlan } from './budget-plan.ts'
 import type { DriftPlan } from './clock-drift.ts'
+import type { DrawingPlan } from './drawing-plan.ts'
 import type { PressurePlan } from './pressure-plan.ts'
 
 /**
@@ -55,6 +56,8 @@ export interface Plan {
   readonly totals: readonly TotalRow[]
   /** The next three openings of each station, by its id. */
   readonly next: ReadonlyMap<string, readonly NextRun[]>
+  /** Where things lie, for the record drawing. */
+  readonly drawing: DrawingPlan
   readonly sensorMarks: readonly SensorMark[]
   /** Allowance, estimate, programs and meter side by side. */
   readonly budget: BudgetPlan

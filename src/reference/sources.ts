@@ -113,6 +113,18 @@ export const SOURCES = {
     year: '2016',
     standing: 'published'
   },
+  'euclid-1-47': { title: 'Euclid, Elements', part: 'book I, 47, the right triangle', standing: 'published' },
+  'snyder-1395': {
+    title: 'J. P. Snyder, Map Projections: A Working Manual, USGS Professional Paper 1395',
+    part: 'equations 4-18 and 4-20, radii of curvature',
+    year: '1987',
+    standing: 'from memory'
+  },
+  wgs84: {
+    title: 'NGA.STND.0036, World Geodetic System 1984',
+    part: 'long axis and flattening of the ellipsoid',
+    standing: 'from memory'
+  },
   'ufgs-closeout': {
     title: 'Unified Facilities Guide Specification, Closeout Submittals',
     part: '1.3, warranty management',

@@ -26,7 +26,8 @@ export function quantityRow<D extends Dimension>(
   return field(doc, { type: 'string', pattern }, value => readRow(String(value).trim(), doc, dimensions, form))
 }
 
-function readRow<D extends Dimension>(
+/** The amounts of a row, or what keeps it from being read. */
+export function readRow<D extends Dimension>(
   text: string,
   { example }: KeyDoc,
   dimensions: readonly D[],

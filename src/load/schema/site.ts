@@ -7,6 +7,7 @@ import { closeout } from './closeout.ts'
 import { contact } from './contact.ts'
 import { controller } from './controller.ts'
 import { optional } from './field.ts'
+import { drawing } from './drawing.ts'
 import { key } from './key.ts'
 import { location } from './location.ts'
 import { phases } from './phases.ts'
@@ -77,6 +78,7 @@ export const site = record(
       list(maintenance, { does: 'Tasks and when they are due.', example: '[{ task: audit, every: 5 years }]' })
     ),
     closeout: optional(closeout),
+    drawing: optional(drawing),
     warranty: optional(list(warranty, { does: 'Warranties.', example: '[{ item: whole system, start: 2025-04-30 }]' }))
   }
 )
