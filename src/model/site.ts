@@ -415,6 +415,10 @@ export interface ProductSheet extends Recorded, SheetPower {
   readonly pumpOutput?: boolean
   readonly startsPerDay?: number
   readonly dayRules?: readonly SheetDayRule[]
+  /** False: it has no percent for run times by month. */
+  readonly monthlyPercent?: boolean
+  /** False: it cannot split a run into cycles with a soak between. */
+  readonly cycleSoak?: boolean
   readonly suspension?: SheetSuspension
   /** What to do when clock and program are gone. */
   readonly afterMemoryLoss?: string

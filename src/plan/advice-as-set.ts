@@ -2,8 +2,8 @@ import { atLeast, atMost } from '../domain/within.ts'
 import type { ProductSheet } from '../model/site.ts'
 import { keptRule } from './advice-days.ts'
 import type { AdviceGroup } from './advice-groups.ts'
-import { cycleInMonth, programFor } from './advice-program.ts'
-import { partsOf, startsMost } from './advice-solve-of.ts'
+import { capPassed, cycleInMonth, programFor, startsMost } from './advice-program.ts'
+import { partsOf } from './advice-solve-of.ts'
 import type { SolveOf } from './advice-solve-of.ts'
 
 /** Within a tenth or a step of the need in every month, and inside every limit. */
@@ -12,6 +12,8 @@ export function meetsAsSet(group: AdviceGroup, of: SolveOf): boolean {
   const { controller, scheduled } = of
   if (keptRule(group, of).length === 0) return false
   if (asSet.starts.length > startsMost(controller.sheet)) return false
+  if (controller.sheet?.cycleSoak === false && asSet.stations.some(one => one.runTime.cycles > 1)) return false
+  if (capPassed(asSet, partsOf(group, asSet.days, asSet.starts.length, of))) return false
   const made = programFor(partsOf(group, asSet.days, asSet.starts.length, of))
   if (!('program' in made)) return false
   const { program } = made

@@ -4,6 +4,7 @@ import { daysPerWeek } from '../domain/schedule/spacing.ts'
 import type { ScheduledProgram, StationEntry } from '../domain/schedule/controller.ts'
 import type { Controller } from '../model/site.ts'
 import type { IsoDate } from '../units/date.ts'
+import type { DailyCaps } from './advice-caps.ts'
 import type { ZoneNeed } from './advice-need.ts'
 import { stationFlowM3s } from './station-flow.ts'
 
@@ -24,6 +25,8 @@ export interface AdviceGroup {
 export interface AdviceEntry {
   readonly asSet: StationEntry
   readonly need?: ZoneNeed
+  /** None where no rule caps it. */
+  readonly capsS?: DailyCaps
 }
 
 /**
@@ -33,14 +36,15 @@ export interface AdviceEntry {
 export function adviceGroups(
   controller: Controller,
   programs: readonly ScheduledProgram[],
-  needs: ReadonlyMap<number, ZoneNeed>
+  needs: ReadonlyMap<number, ZoneNeed>,
+  caps: ReadonlyMap<number, DailyCaps>
 ): readonly AdviceGroup[] | undefined {
   const seen = new Set<number>()
   const groups: AdviceGroup[] = []
   for (const program of programs) {
     const stations = program.stations.filter(one => !seen.has(one.number))
     for (const { number } of stations) seen.add(number)
-    if (stations.length > 0) groups.push(groupOf(controller, { ...program, stations }, needs))
+    if (stations.length > 0) groups.push(groupOf(controller, { ...program, stations }, needs, caps))
   }
   const most = controller.sheet?.programs ?? Infinity
   if (atMost(groups.length, most)) return groups
@@ -48,11 +52,16 @@ export function adviceGroups(
   return joined(groups, most)
 }
 
-function groupOf(controller: Controller, asSet: ScheduledProgram, needs: ReadonlyMap<number, ZoneNeed>): AdviceGroup {
+function groupOf(
+  controller: Controller,
+  asSet: ScheduledProgram,
+  needs: ReadonlyMap<number, ZoneNeed>,
+  caps: ReadonlyMap<number, DailyCaps>
+): AdviceGroup {
   const name = controller.programs.find(one => one.id === asSet.id)?.name
   const entries = asSet.stations.map<AdviceEntry>(one => {
-    const need = needs.get(one.number)
-    return need ? { asSet: one, need } : { asSet: one }
+    const [need, capsS] = [needs.get(one.number), caps.get(one.number)]
+    return { asSet: one, ...(need ? { need } : {}), ...(capsS ? { capsS } : {}) }
   })
   const flows = entries.map(({ need }) => (need ? stationFlowM3s(need.station) : 0))
   return {

@@ -19,6 +19,8 @@ export interface AdvicePlan {
 
 export interface AdvisedProgram extends ScheduledProgram {
   readonly name?: string
+  /** Where the controller has no monthly percent: for each station, in their order, a cycle in s month by month, January first. */
+  readonly byMonthS?: readonly (readonly number[])[]
   /** For each start, the minute after the midnight before it at which the last valve shuts; may pass 1,440. */
   readonly ends: readonly number[]
   /** False where it is the program as it is set. */
@@ -37,6 +39,12 @@ export type UnmetPlan =
   | UnmetOf<'interval'>
   /** Seconds: the shortest cycle that can be set, against the longest before water runs off. */
   | UnmetOf<'intake'>
+  /** Seconds of open valve in a day, against the most that a rule allows. */
+  | UnmetOf<'daily-cap'>
+  /** Starts in a day that are wanted in place of cycles, against how many the controller takes. */
+  | UnmetOf<'cycle-starts'>
+  /** Starts in a day at the least, one for each program, against how many the controller makes. */
+  | UnmetOf<'starts-a-day'>
   /** How many are wanted, against how many the controller holds. */
   | UnmetOf<'programs'>
   /** No day rule that it can be set to keeps to the days allowed; `first` is the day on which the best one leaves them. */

@@ -14,12 +14,14 @@ import { wholeUp } from '../domain/water/whole-up.ts'
 import { atMost } from '../domain/within.ts'
 import type { ProductSheet } from '../model/site.ts'
 import type { AdviceEntry, AdviceGroup } from './advice-groups.ts'
+import { overCaps } from './advice-caps.ts'
 import type { ZoneNeed } from './advice-need.ts'
 import type { UnmetPlan } from './advice-plan.ts'
 
 const MONTH_NUMBERS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] as const
 
 export interface ProgramOf {
+  readonly controller: string
   readonly group: AdviceGroup
   readonly rule: DayRule
   /** Start times a day. */
@@ -40,26 +42,39 @@ export function programFor(of: ProgramOf): { readonly program: ScheduledProgram 
     if (unmet) return { unmet }
     const runTime = need ? runTimeFor(entry, need, of, waterings) : asSet.runTime
     if (isAbsent(runTime)) return { unmet: intakeUnmet(need as ZoneNeed, of) }
+    if (need && runTime.cycles > 1 && of.sheet?.cycleSoak === false)
+      return { unmet: cyclesUnmet(need, of, runTime.cycles) }
     stations.push({ number: asSet.number, runTime })
   }
   const monthlyPercent = percentsFor(stations, of, waterings)
   const { group, rule } = of
-  return {
-    program: {
-      id: group.id,
-      days: rule,
-      starts: [],
-      stations,
-      monthlyPercent,
-      ...(group.asSet.suspensions === undefined ? {} : { suspensions: group.asSet.suspensions }),
-      ...(group.from === undefined ? {} : { from: group.from }),
-      ...(group.to === undefined ? {} : { to: group.to })
-    }
+  const program: ScheduledProgram = {
+    id: group.id,
+    days: rule,
+    starts: [],
+    stations,
+    monthlyPercent,
+    ...(group.asSet.suspensions === undefined ? {} : { suspensions: group.asSet.suspensions }),
+    ...(group.from === undefined ? {} : { from: group.from }),
+    ...(group.to === undefined ? {} : { to: group.to })
   }
+  const unmet = capPassed(program, of)
+  return unmet ? { unmet } : { program }
+}
+
+/** The daily cap that a program would pass with so many starts a day. */
+export function capPassed(program: ScheduledProgram, of: Omit<ProgramOf, 'rule'>): UnmetPlan | undefined {
+  const { group, controller, starts, stepS } = of
+  if (!group.entries.some(one => one.capsS)) return undefined
+  const openS = program.stations.map(one =>
+    MONTH_NUMBERS.map(month => cycleInMonth(one, program, month, stepS) * one.runTime.cycles * starts)
+  )
+  const subjects = group.entries.map(one => `${controller}/${one.asSet.number}`)
+  return overCaps(group, openS, subjects, wateringsOf({ ...of, rule: program.days }))
 }
 
 /** Watering days of each month while the program is in force. */
-function wateringsOf({ group, rule, active }: ProgramOf): readonly number[] {
+function wateringsOf({ group, rule, active }: Pick<ProgramOf, 'group' | 'rule' | 'active'>): readonly number[] {
   return active(group).map(days => daysByRule(rule, days))
 }
 
@@ -98,14 +113,15 @@ function activeDays({ active, group }: ProgramOf, month: number): number {
 }
 
 function limitsOf({ asSet }: AdviceEntry, { longestCycle, soakS }: ZoneNeed, { sheet, stepS }: ProgramOf) {
-  const kept = asSet.runTime.cycles > 1
+  // Cycles that the controller cannot be set to are not kept.
+  const kept = asSet.runTime.cycles > 1 && sheet?.cycleSoak !== false
   return {
     longestCycle,
     soakS: kept ? Math.max(soakS, asSet.runTime.soakS) : soakS,
     leastS: sheet?.runTimeLeast?.si ?? 0,
     mostS: sheet?.runTimeMost?.si ?? Infinity,
     stepS,
-    leastCycles: asSet.runTime.cycles
+    leastCycles: kept ? asSet.runTime.cycles : 1
   }
 }
 
@@ -119,6 +135,25 @@ function intakeUnmet({ station, longestCycle }: ZoneNeed, { sheet, stepS }: Prog
   const allowed = longestCycle === 'no limit' ? 0 : longestCycle
   return { kind: 'intake', subject: station.id, needed: shortest, allowed }
 }
+
+/** Starts that would do for cycles. */
+function cyclesUnmet({ station }: ZoneNeed, { starts, sheet }: ProgramOf, cycles: number): UnmetPlan {
+  return { kind: 'cycle-starts', subject: station.id, needed: starts * cycles, allowed: startsMost(sheet) }
+}
+
+/**
+ * How far apart two starts of a program must lie, s, where starts do for cycles: the pass must be over, and each station that would run off
+ * must have had its soak.
+ */
+export function apartS({ entries }: AdviceGroup, program: ScheduledProgram, passS: number): number {
+  const rested = entries.map(({ need }, index) =>
+    need && need.longestCycle !== 'no limit' ? (program.stations[index]?.runTime.cycleS ?? 0) + need.soakS : 0
+  )
+  return Math.max(passS, ...rested)
+}
+
+export const startsMost = (sheet: ProductSheet | undefined): number =>
+  Math.min(sheet?.startsPerProgram ?? 4, sheet?.startsPerDay ?? Infinity)
 
 /** For each month the percent at which no judged station falls short; as set where none is judged. */
 function percentsFor(stations: readonly StationEntry[], of: ProgramOf, waterings: readonly number[]) {

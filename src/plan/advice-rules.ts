@@ -20,6 +20,8 @@ export interface AllowedTimes {
   readonly active: (dates: ProgramDates) => readonly (readonly CalendarDay[])[]
   readonly isAllowed: (day: EpochDay) => boolean
   readonly left: MinutesLeft
+  /** The same for a pass that must be over by midnight, by the legal clock as by its own. */
+  readonly leftOfDay: MinutesLeft
   /** Minutes by which the legal clock is ahead of the controller's, at the least and at the most. */
   readonly ahead: readonly [least: number, most: number]
   /** In 24 hours, s. */
@@ -70,6 +72,10 @@ function timesUnder(rules: readonly WateringRule[], site: Site, controller: Cont
     isAllowed,
     ahead,
     left: minutesLeft(allowed, stops),
+    leftOfDay: minutesLeft(
+      allowed.map((is, minute) => is && minute < DAY_MINUTES - Math.max(0, ...offsets)),
+      [DAY_MINUTES]
+    ),
     allowedS: allowed.filter(Boolean).length * 60
   }
 }

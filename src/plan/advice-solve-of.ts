@@ -3,7 +3,7 @@ import type { DayKind } from '../domain/schedule/day-choices.ts'
 import type { PlacedStart, SharedSupply } from '../domain/schedule/place-starts.ts'
 import type { DayRule } from '../domain/schedule/program.ts'
 import { daysPerWeek } from '../domain/schedule/spacing.ts'
-import type { Controller, ProductSheet } from '../model/site.ts'
+import type { Controller } from '../model/site.ts'
 import type { AdviceGroup } from './advice-groups.ts'
 import type { ProgramOf } from './advice-program.ts'
 import type { AllowedTimes } from './advice-rules.ts'
@@ -33,9 +33,8 @@ function atLevel(rules: readonly DayRule[], level: number): readonly DayRule[] {
   return rules.filter(rule => daysPerWeek(rule) >= Math.min(level, most))
 }
 
-export const startsMost = (sheet: ProductSheet | undefined): number => sheet?.startsPerProgram ?? 4
-
 export function partsOf(group: AdviceGroup, rule: DayRule, starts: number, of: SolveOf): ProgramOf {
   const { times, controller, scheduled } = of
-  return { group, rule, starts, active: times.active, sheet: controller.sheet, stepS: scheduled.stepS }
+  const { id, sheet } = controller
+  return { controller: id, group, rule, starts, active: times.active, sheet, stepS: scheduled.stepS }
 }

@@ -7,17 +7,23 @@ import { DAY_MINUTES } from '../units/clock.ts'
 import { meetsAsSet } from './advice-as-set.ts'
 import type { AdviceGroup } from './advice-groups.ts'
 import type { UnmetPlan } from './advice-plan.ts'
-import { lengthS, programFor } from './advice-program.ts'
-import { atLevel, partsOf, startsMost } from './advice-solve-of.ts'
+import { lengthS, programFor, startsMost } from './advice-program.ts'
+import { atLevel, partsOf } from './advice-solve-of.ts'
 import type { Choice, SolveOf } from './advice-solve-of.ts'
 
-/** What stands in the way of every rule; the one that is passed by least is told. */
+/** What stands in the way of every rule: of those with most waterings the limit that is passed by least. */
 export function noneFits(group: AdviceGroup, rules: readonly DayRule[], of: SolveOf): UnmetPlan | undefined {
   if (meetsAsSet(group, of)) return undefined
-  const starts = Math.min(group.asSet.starts.length || 1, startsMost(of.controller.sheet))
-  const made = rules.map(rule => programFor(partsOf(group, rule, starts, of)))
+  const most = startsMost(of.controller.sheet)
+  const usual = Math.min(group.asSet.starts.length || 1, most)
+  // Where starts do for cycles, more of them may be what helps.
+  const counts = of.controller.sheet?.cycleSoak === false ? Array.from({ length: most }, (_, at) => at + 1) : [usual]
+  const madeFor = (rule: DayRule) => counts.map(starts => programFor(partsOf(group, rule, starts, of)))
+  const made = rules.flatMap(madeFor)
   if (made.some(one => 'program' in one)) return undefined
-  const unmet = made.flatMap(one => ('unmet' in one && 'needed' in one.unmet ? [one.unmet] : []))
+  // What stands in the way of the days with most waterings would stand in the way of all; of the others, less water at a time is what helps.
+  const often = atLevel(rules, Infinity).flatMap(madeFor)
+  const unmet = often.flatMap(one => ('unmet' in one && 'needed' in one.unmet ? [one.unmet] : []))
   return sortedBy(unmet, one => one.needed / one.allowed)[0]
 }
 

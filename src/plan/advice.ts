@@ -6,6 +6,8 @@ import type { ScheduledController, ScheduledProgram } from '../domain/schedule/c
 import type { Controller, Site } from '../model/site.ts'
 import { yearOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
+import { dailyCaps } from './advice-caps.ts'
+import type { DailyCaps } from './advice-caps.ts'
 import { adviceGroups } from './advice-groups.ts'
 import { zoneNeed } from './advice-need.ts'
 import type { ZoneNeed } from './advice-need.ts'
@@ -95,7 +97,7 @@ function advise(of: AdviseOf): Advised {
     programs: [] as readonly AdvisedProgram[]
   }
   if (needs.size === 0) return { plan: { ...base, verdict: 'not-known' }, placed: asSet, workings: [] }
-  const groups = adviceGroups(controller, scheduled.programs, needs)
+  const groups = adviceGroups(controller, scheduled.programs, needs, capsOf(of))
   if (!groups) {
     const unmet: UnmetPlan = {
       kind: 'programs',
@@ -137,6 +139,18 @@ function needsOf({ site, controller, scheduled, water }: AdviseOf) {
     else needs.set(number, need)
   }
   return { needs, notJudged }
+}
+
+function capsOf({ site, controller, scheduled, water, year }: AdviseOf): ReadonlyMap<number, DailyCaps> {
+  const capsOn = dailyCaps({ site, controller: controller.id, year })
+  const numbers = new Set(scheduled.programs.flatMap(one => one.stations.map(({ number }) => number)))
+  return new Map(
+    [...numbers].flatMap(number => {
+      const rate = water.get(`${controller.id}/${number}`)?.rateMPerS ?? absent('nothing is said of the station')
+      const capsS = capsOn(number, rate)
+      return capsS ? [[number, capsS] as const] : []
+    })
+  )
 }
 
 /** A controller draws from the supply that it names; one that names none from the site's only supply. */

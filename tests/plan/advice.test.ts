@@ -166,6 +166,93 @@ describe('days, hours and ground', () => {
   })
 })
 
+describe('caps of a day', () => {
+  const capped = (cap: string, programs: string, facts = '') =>
+    `watering-rules: [{ authority: a, at-most: ${cap} }]\n` + controller(programs) + drip(facts)
+
+  it('spread the need over more days, and a cap that is just met changes nothing', () => {
+    const twice = A('days: Mon Thu, starts: ["01:00"], stations: { 1: 64 min }')
+    // 63.2 min twice a week: 64 fit in 64 min, 63 ask for a third day of 42.2.
+    expect(advised(capped('64 min', twice)).programs.map(inWords)).toEqual(['Mon Thu at 60: 1 64 min'])
+    const [program] = advised(capped('63 min', twice)).programs
+    expect(program?.stations[0]?.runTime.cycleS).toBe(43 * 60)
+    expect(program && program.days.kind === 'weekdays' ? program.days.days.length : 0).toBe(3)
+  })
+
+  it('of depth are held against the rate of the station', () => {
+    // 5 mm at 6 mm/h: 50 min.
+    const [program] = advised(capped('5 mm', A('days: Mon Thu, starts: ["01:00"], stations: { 1: 64 min }'))).programs
+    expect(program?.stations[0]?.runTime.cycleS).toBe(43 * 60)
+  })
+
+  it('that even every day would pass are told with what is missing', () => {
+    const keys = capped('15 min', A('days: every day, starts: ["01:00"], stations: { 1: 15 min }'))
+    // Every day of July: 18.06 min, so 19.
+    expect(advised(keys).unmet).toEqual([
+      { kind: 'daily-cap', subject: 'K1/1', month: 7, needed: 19 * 60, allowed: 15 * 60 }
+    ])
+  })
+
+  it('of a rule that leaves drip free, or that holds in winter only, do not count', () => {
+    const keys = A('days: Mon Thu, starts: ["01:00"], stations: { 1: 64 min }')
+    for (const free of ['except: [drip]', 'from: 11-01, to: 03-31']) {
+      const rules = `watering-rules: [{ authority: a, at-most: 20 min, ${free} }]\n`
+      expect(advised(rules + controller(keys) + drip('')).programs.map(inWords)).toEqual(['Mon Thu at 60: 1 64 min'])
+    }
+  })
+})
+
+describe('what the sheet lacks', () => {
+  it('starts in a day: no program takes what another needs', () => {
+    const two =
+      drip('') +
+      '  - { id: K1/2, zone: Z2, devices: { kind: drip, flow: 12 L/min }, area: 120 m², plants: { factor: 0.5 } }\n'
+    const programs =
+      A('days: every day, starts: ["01:00", "03:00"], stations: { 1: 10 min }') +
+      ', { id: B, days: every day, starts: ["02:00", "04:00"], stations: { 2: 10 min } }'
+    expect(advised(controller(programs) + two, 'starts-a-day: 4\n').programs.map(one => one.starts.length)).toEqual([
+      2, 2
+    ])
+    expect(advised(controller(programs) + two, 'starts-a-day: 3\n').programs.map(one => one.starts.length)).toEqual([
+      2, 1
+    ])
+    expect(advised(controller(programs) + two, 'starts-a-day: 1\n').unmet).toEqual([
+      { kind: 'starts-a-day', subject: 'K1', needed: 2, allowed: 1 }
+    ])
+  })
+
+  it('a monthly percent: the minutes of each month stand in its place', () => {
+    const set = A('days: every 2 days from 2026-04-02, starts: ["23:10"], stations: { 1: 45 min }')
+    const [program] = advised(controller(set) + drip(''), 'monthly-percent: no\n').programs
+    const minutes = program?.byMonthS?.[0]?.map(s => s / 60) ?? []
+    expect(minutes).toHaveLength(12)
+    // 36.1 min in July, and 112 / 92 × 31 / 31 of it in August: 29.7.
+    expect(minutes[6]).toBe(37)
+    expect(minutes[7]).toBeGreaterThanOrEqual(29.7)
+    expect(minutes[7]).toBeLessThanOrEqual(31)
+    expect(advised(controller(set) + drip('')).programs[0]?.byMonthS).toBeUndefined()
+  })
+
+  it('cycles: as many starts, each with its soak before the next', () => {
+    const spray =
+      'stations:\n  - { id: K1/1, zone: Z1, devices: { kind: spray, flow: 42 L/min }, area: 110 m², plants: { factor: 0.8 }, soil: { texture: clay, root-depth: 300 mm, intake: 9 mm/h, surface-storage: 3 mm }, slope: "4:1" }\n'
+    const set = A('days: Mon Thu, starts: ["01:00"], stations: { 1: 25 min }')
+    const [program] = advised(controller(set) + spray, 'cycle-soak: no\n').programs
+    const [cycles] = advised(controller(set) + spray).programs
+    if (!program) throw new Error('nothing is advised')
+    expect(program.stations[0]?.runTime.cycles).toBe(1)
+    expect(program.starts.length).toBe(cycles?.stations[0]?.runTime.cycles)
+    const apart = program.starts.slice(1).map((start, index) => start - (program.starts[index] ?? 0))
+    const cycleMinutes = (program.stations[0]?.runTime.cycleS ?? 0) / 60
+    expect(Math.min(...apart)).toBeGreaterThanOrEqual(cycleMinutes + 30)
+    // Every day of July 7.6 min, and water runs off after 4.3 min: one start is too few.
+    const shallow = spray.replace('surface-storage: 3 mm', 'surface-storage: 1 mm')
+    expect(advised(controller(set) + shallow, 'cycle-soak: no\nstarts: 1\n').unmet).toEqual([
+      { kind: 'cycle-starts', subject: 'K1/1', needed: 2, allowed: 1 }
+    ])
+  })
+})
+
 describe('what cannot be met', () => {
   it('the hours: how much is needed, how much is allowed', () => {
     const keys =
@@ -279,7 +366,11 @@ describe('the advice put in place of what is set', () => {
     step: fc.constantFrom('1 min', '5 min'),
     kinds: fc.constantFrom('[weekdays]', '[weekdays, every N days]', '[weekdays, every N days, odd, even]'),
     programs: fc.integer({ min: 1, max: 3 }),
-    limit: fc.constantFrom('60 L/min', '40 L/min')
+    limit: fc.constantFrom('60 L/min', '40 L/min'),
+    cap: fc.constantFrom('', '', '25 min', '8 mm'),
+    capDates: fc.constantFrom('', 'from: 06-01, to: 08-31'),
+    startsADay: fc.constantFrom('', 'starts-a-day: 2\n', 'starts-a-day: 3\n'),
+    cycleSoak: fc.constantFrom('yes', 'yes', 'no')
   })
 
   it('has no finding of schedules, of the controller or of the supply, and no cycle that runs off', () => {
@@ -289,7 +380,12 @@ describe('the advice put in place of what is set', () => {
         const rules = [one.window && `window: ${one.window}`, one.ruleDays && `days: ${one.ruleDays}`].filter(Boolean)
         const soil = `soil: { texture: ${one.texture}, root-depth: 300 mm }, slope: ${one.slope}, plants: { factor: 0.6 }`
         const keys =
-          `watering-rules: [${rules.length === 0 ? '' : `{ authority: a, ${rules.join(', ')} }`}]\n` +
+          `watering-rules: [${[
+            ...(rules.length === 0 ? [] : [`{ authority: a, ${rules.join(', ')} }`]),
+            ...(one.cap === ''
+              ? []
+              : [`{ authority: b, ${[`at-most: ${one.cap}`, one.capDates].filter(Boolean).join(', ')} }`])
+          ].join(', ')}]\n` +
           `supplies: [{ id: S1, kind: potable, limit: ${one.limit} }]\n` +
           `controllers:
   - { id: K1, box: VB1, supply: S1, sheet: _shared/sheets/plain.md, delay-between-stations: 5 s, clock: { daylight-saving: ${one.follows} }, programs: [{ id: A, days: ${one.days}, starts: ["${one.start}"], stations: { 1: ${one.minutes} min } }, { id: B, days: Mon Thu, starts: ["02:00"], stations: { 2: ${one.minutes} min } }] }
@@ -299,7 +395,7 @@ stations:
   - { id: K1/2, zone: Z2, devices: { kind: drip, flow: 12 L/min }, area: ${one.area[1]} m², ${soil} }
   - { id: K2/1, zone: Z3, devices: { kind: rotor, flow: 30 L/min }, area: ${one.area[2]} m², ${soil} }
 `
-        const sheet = `programs: ${one.programs}\nday-rules: ${one.kinds}\nrun-time: { least: ${one.step}, most: 4 h, step: ${one.step} }\n`
+        const sheet = `programs: ${one.programs}\nday-rules: ${one.kinds}\nrun-time: { least: ${one.step}, most: 4 h, step: ${one.step} }\ncycle-soak: ${one.cycleSoak}\n${one.startsADay}`
         const { loaded, site } = load(keys, sheet)
         const { advice } = makePlan(site, ON)
         const verdict = [...advice.values()].map(each => each.verdict).join()

@@ -4,12 +4,14 @@ import { daysText } from '../days.ts'
 import { givenFigures, givenTable } from '../given.ts'
 import { percentText, programCards } from '../program-card.ts'
 import { rangeOf } from '../range.ts'
+import { computed, stated } from '../values.ts'
 import { groupBy } from '../../base/collections.ts'
 import { writeDayRule, writeRunTime } from '../../domain/schedule/text.ts'
 import type { Controller } from '../../model/site.ts'
 import type { AdvicePlan, AdvisedProgram, UnmetPlan } from '../../plan/advice-plan.ts'
 import { showClock } from '../../units/clock.ts'
-import { show } from '../../units/show.ts'
+import { MONTHS } from '../../units/date.ts'
+import { roundedText, show } from '../../units/show.ts'
 import type { ShowAs } from '../../units/show.ts'
 
 /** For each controller what would meet the need, as it is keyed in, or what stands in the way; then what is needed and given. */
@@ -124,7 +126,8 @@ function changeBlocks(
         kind: 'card-pair',
         left: { ...card, title: w.asSet(title) },
         right: { ...advised, title: w.wouldMeet(title) }
-      }
+      },
+      ...byMonth(program, title, context)
     ]
   })
   const kept = advice.programs.filter(one => !one.isChanged).map(one => one.id)
@@ -159,7 +162,10 @@ function advisedCard(
   const lines = [
     { label: w.days, value: daysText(program.days) },
     { label: w.starts, value: program.starts.map(clock).join(', ') },
-    { label: w.percent, value: percentText(program.monthlyPercent) }
+    {
+      label: w.percent,
+      value: program.byMonthS ? words.advice.noPercent : percentText(program.monthlyPercent)
+    }
   ]
   if (program.from ?? program.to)
     lines.push({
@@ -182,6 +188,23 @@ function advisedCard(
   }
 }
 
+/** For a controller that has no monthly percent. */
+function byMonth({ stations, byMonthS }: AdvisedProgram, title: string, { words }: PageContext): Block[] {
+  if (!byMonthS) return []
+  const w = words.advice
+  return [
+    {
+      kind: 'table',
+      caption: w.byMonth(title),
+      columns: [{ label: w.station }, ...MONTHS.map(label => ({ label, align: 'right' as const }))],
+      rows: stations.map(({ number }, index) => [
+        stated(String(number), true),
+        ...(byMonthS[index] ?? []).map(s => computed(s === 0 ? '–' : roundedText(s / 60, 1), 'program-advice'))
+      ])
+    }
+  ]
+}
+
 function unmetText(unmet: UnmetPlan, { site, words }: PageContext): string {
   const w = words.advice
   if (unmet.kind === 'days') return unmet.first ? w.days(unmet.rule, unmet.first) : w.noDays(unmet.rule)
@@ -199,6 +222,12 @@ function unmetText(unmet: UnmetPlan, { site, words }: PageContext): string {
       return w.interval(subject, month, needed, allowed)
     case 'intake':
       return w.intake(subject, ...told('minutes'))
+    case 'daily-cap':
+      return w.cap(subject, month, ...told('minutes'))
+    case 'cycle-starts':
+      return w.cycleStarts(subject, needed, allowed)
+    case 'starts-a-day':
+      return w.startsADay(needed, allowed)
     case 'programs':
       return w.programs(needed, allowed)
   }

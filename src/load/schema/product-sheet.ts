@@ -83,6 +83,12 @@ export const productSheet = record(
         example: '[weekdays, every N days, odd, even]'
       })
     ),
+    'monthly-percent': optional(
+      yesNo('no: run times cannot be set by a percent for each month; they are keyed in anew.', 'no')
+    ),
+    'cycle-soak': optional(
+      yesNo('no: it cannot split a run into cycles with a soak between; start times do that instead.', 'no')
+    ),
     suspension: optional(suspension),
     'after-memory-loss': optional(
       text('What to do when clock and program are gone.', '"set clock and date first, then key in the program card"')
@@ -122,6 +128,8 @@ export function makeProductSheet(
     pumpOutput: given(raw['pump-output']),
     startsPerDay: given(raw['starts-a-day']),
     dayRules: given(raw['day-rules']),
+    monthlyPercent: given(raw['monthly-percent']),
+    cycleSoak: given(raw['cycle-soak']),
     suspension: raw.suspension ? makeSuspension(raw.suspension) : undefined,
     afterMemoryLoss: given(raw['after-memory-loss']),
     prose

@@ -25,6 +25,14 @@ export const adviceWords = {
     `${zone}, ${month}: the root zone lasts ${days(lasts)}; the days allowed leave ${days(gap)} between waterings: ${days(gap - lasts)} too long.`,
   intake: (zone: string, least: string, longest: string, over: string) =>
     `${zone}: water runs off after ${longest}; the shortest cycle that can be set is ${least}: ${over} too long.`,
+  cap: (zone: string, month: string, need: string, allowed: string, over: string) =>
+    `${zone}, ${month}: with as many waterings as the rules allow, a day must give it ${need}; a rule allows ${allowed} a day: ${over} too long.`,
+  cycleStarts: (zone: string, wanted: number, takes: number) =>
+    `${zone}: it has no cycles with a soak, and ${wanted} starts a day would be wanted in their place; it takes ${takes}.`,
+  startsADay: (wanted: number, makes: number) =>
+    `Each of its ${wanted} programs wants a start; it makes ${makes} a day: ${wanted - makes} too many.`,
+  noPercent: 'none: key in the minutes of each month',
+  byMonth: (program: string) => `${program}: minutes to key in, each month, for each cycle`,
   programs: (wanted: number, holds: number) =>
     `${wanted} programs of different dates are wanted; it holds ${holds}: ${wanted - holds} too many.`,
   days: (rule: string, date: string) =>
