@@ -6,6 +6,7 @@ import { changesWords } from './en-US/changes.ts'
 import { climateWords } from './en-US/climate.ts'
 import { checklistWords } from './en-US/checklists.ts'
 import { closeoutWords } from './en-US/closeout.ts'
+import { drawingWords } from './en-US/drawing.ts'
 import { dueWords } from './en-US/due.ts'
 import { faultWords } from './en-US/faults.ts'
 import { handoverWords } from './en-US/handover.ts'
@@ -29,28 +30,29 @@ export interface Words {
   readonly language: string
   /** Its name in itself, for the link that switches to it. */
   readonly name: string
-  readonly cautions: CautionWords
+  readonly cautions: Translated<CautionWords>
   readonly pages: Translated<typeof pageWords>
-  readonly advice: typeof adviceWords
-  readonly binder: typeof binderWords
-  readonly boxPage: typeof boxPageWords
-  readonly budget: typeof budgetWords
-  readonly changes: typeof changesWords
-  readonly climate: typeof climateWords
-  readonly checklists: typeof checklistWords
-  readonly closeout: typeof closeoutWords
-  readonly due: typeof dueWords
+  readonly advice: Translated<typeof adviceWords>
+  readonly binder: Translated<typeof binderWords>
+  readonly boxPage: Translated<typeof boxPageWords>
+  readonly budget: Translated<typeof budgetWords>
+  readonly changes: Translated<typeof changesWords>
+  readonly climate: Translated<typeof climateWords>
+  readonly checklists: Translated<typeof checklistWords>
+  readonly closeout: Translated<typeof closeoutWords>
+  readonly drawing: Translated<typeof drawingWords>
+  readonly due: Translated<typeof dueWords>
   readonly faults: typeof faultWords
-  readonly handover: typeof handoverWords
-  readonly label: typeof labelWords
-  readonly office: typeof officeWords
-  readonly strips: typeof stripWords
-  readonly power: typeof powerWords
-  readonly pressure: typeof pressureWords
-  readonly totals: typeof totalsWords
-  readonly units: typeof unitWords
-  readonly water: typeof waterWords
-  readonly wiring: typeof wiringWords
+  readonly handover: Translated<typeof handoverWords>
+  readonly label: Translated<typeof labelWords>
+  readonly office: Translated<typeof officeWords>
+  readonly strips: Translated<typeof stripWords>
+  readonly power: Translated<typeof powerWords>
+  readonly pressure: Translated<typeof pressureWords>
+  readonly totals: Translated<typeof totalsWords>
+  readonly units: Translated<typeof unitWords>
+  readonly water: Translated<typeof waterWords>
+  readonly wiring: Translated<typeof wiringWords>
 }
 
 export const EN_US: Words = {
@@ -66,6 +68,7 @@ export const EN_US: Words = {
   climate: climateWords,
   checklists: checklistWords,
   closeout: closeoutWords,
+  drawing: drawingWords,
   due: dueWords,
   faults: faultWords,
   handover: handoverWords,

@@ -392,6 +392,8 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
 /** Words of the cautions: their sentences, and what binds them to a site. */
 export const cautionWords = {
   texts,
+  /** The signal words, by the name that the cards of the cautions give them. */
+  signals: { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION', NOTICE: 'NOTICE' },
   /** Ends the deference of every caution. */
   closing: 'Local rules and the authority having jurisdiction come first.',
   editionExample: (cited: string) => `${cited}. US rules as an example: check the local equivalent.`,

@@ -1,0 +1,26 @@
+/** Words of the water section of the binder. */
+export const waterWords = {
+  title: 'Agua: lo que hace falta y lo que se aporta',
+  lead: 'Lo que falta a las plantas después de la lluvia, según la evapotranspiración de referencia y los coeficientes de planta registrados, junto a lo que aportan los programas tal como están. Los minutos son de válvula abierta en un día de riego.',
+  glance: 'Cada zona de un vistazo',
+  station: 'Estación',
+  waters: 'Riega',
+  rate: 'Tasa',
+  cycle: 'Ciclo más largo fijado',
+  cycleMost: 'Antes de que escurra',
+  watering: 'Un riego aporta',
+  holds: 'La zona radicular retiene',
+  needed: 'Necesario y fijado en un día de riego, minutos',
+  neededBy: 'Los minutos necesarios se calculan con run-time; véase Cómo se obtuvieron estas cifras.',
+  need: 'necesario',
+  set: 'fijado',
+  noLimit: 'sin límite',
+  nights: 'Noche de riego frente a las horas permitidas',
+  nightOf: 'De',
+  month: 'Mes que más pide',
+  nightNeed: 'Necesario',
+  allowed: 'Permitido',
+  short: 'Falta',
+  fits: 'CABE',
+  unknown: 'sin facilitar'
+}
