@@ -2,7 +2,7 @@ import type { Block, TableBlock, Value } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { orNotSupplied, plate, stated } from './values.ts'
 import { showStated } from '../units/show.ts'
-import type { Controller, Sensor, Site, Station } from '../model/site.ts'
+import type { Controller, ProductSheet, Sensor, Site, Station } from '../model/site.ts'
 import type { Words } from '../words/words.ts'
 
 interface Row {
@@ -26,6 +26,7 @@ export function unitRows(controller: Controller, { site, words }: Pick<PageConte
       ? [{ label: w.days, value: plate(sheet.dayRules.map(one => w.dayRules[one]).join(', ')) }]
       : []),
     ...(sheet?.startsPerDay ? [{ label: w.startsADay, value: plate(String(sheet.startsPerDay)) }] : []),
+    ...lacksRow(sheet, w),
     ...(sheet?.suspension ? [{ label: w.suspend, value: plate(suspendText(controller, words)) }] : []),
     ...(sheet?.afterMemoryLoss ? [{ label: w.memory, value: plate(sheet.afterMemoryLoss) }] : []),
     ...sensorsOf(site, controller.id).map(one => ({
@@ -33,6 +34,14 @@ export function unitRows(controller: Controller, { site, words }: Pick<PageConte
       value: orNotSupplied(sensorText(one, words), words)
     }))
   ]
+}
+
+function lacksRow(sheet: ProductSheet | undefined, w: Words['units']): Row[] {
+  const lacks = [
+    ...(sheet?.monthlyPercent === false ? [w.noPercent] : []),
+    ...(sheet?.cycleSoak === false ? [w.noCycles] : [])
+  ]
+  return lacks.length === 0 ? [] : [{ label: w.notOnIt, value: plate(lacks.join('; ')) }]
 }
 
 export const sensorsOf = (site: Site, controller: string): readonly Sensor[] =>

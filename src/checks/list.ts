@@ -7,11 +7,14 @@ import { noTies } from './box/no-ties.ts'
 import { attachmentNotThere } from './closeout/attachment-not-there.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
 import { warrantyStart } from './closeout/warranty-start.ts'
+import { daysNotOffered } from './controller/days-not-offered.ts'
 import { noPlaceToStand } from './controller/no-place-to-stand.ts'
 import { notOnItsSheet } from './controller/not-on-its-sheet.ts'
 import { programsExceeded } from './controller/programs-exceeded.ts'
 import { runTimeOutOfRange } from './controller/run-time-out-of-range.ts'
+import { settingNotOffered } from './controller/setting-not-offered.ts'
 import { startTimesExceeded } from './controller/start-times-exceeded.ts'
+import { startsADayExceeded } from './controller/starts-a-day-exceeded.ts'
 import { stationShared } from './controller/station-shared.ts'
 import { tooManyStations } from './controller/too-many-stations.ts'
 import { danglingReference } from './file/dangling-reference.ts'
@@ -115,11 +118,14 @@ export const CHECKS: readonly Check[] = [
   photoNotThere,
   attachmentNotThere,
   warrantyStart,
+  daysNotOffered,
   noPlaceToStand,
   notOnItsSheet,
   programsExceeded,
   runTimeOutOfRange,
+  settingNotOffered,
   startTimesExceeded,
+  startsADayExceeded,
   stationShared,
   tooManyStations,
   danglingReference,

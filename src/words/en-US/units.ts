@@ -17,6 +17,9 @@ export const unitWords = {
     even: 'even dates'
   },
   startsADay: 'Starts a day, at most',
+  notOnIt: 'It has no setting for',
+  noPercent: 'percents by month: the minutes of each month are keyed in',
+  noCycles: 'cycles with a soak: start times do instead',
   delayFor: 'The delay is for',
   pump: 'Pump start',
   pumpText: (relay: string) => `${relay || 'relay not described'}. MAINS beyond the relay: licensed electrician only`,
