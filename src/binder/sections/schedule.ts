@@ -1,5 +1,6 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { phaseFacts } from '../phase-facts.ts'
 import { totalsBlocks } from './totals.ts'
 import { computed, stated } from '../values.ts'
 import { rangeOf } from '../range.ts'
@@ -14,6 +15,7 @@ export function scheduleSection(context: PageContext): Section {
   const schedules = [...plan.schedules.values()].filter(one => one.months.length > 0)
   const blocks: Block[] = [{ kind: 'paragraph', text: w.lead(yearOf(plan.on)) }]
   if (site.season) blocks.push({ kind: 'paragraph', text: w.outOfSeason(site.season.from, site.season.to) })
+  blocks.push(phaseFacts(context))
   blocks.push(settingsTable(schedules, context), ...monthTables(schedules, context))
   blocks.push(...figures(schedules, context), ...totalsBlocks(context))
   return {
@@ -21,7 +23,7 @@ export function scheduleSection(context: PageContext): Section {
     title: words.binder.sections.schedule,
     newPage: true,
     notSupplied: schedules.length === 0,
-    blocks: schedules.length === 0 ? [{ kind: 'not-supplied', text: w.nothing }] : blocks
+    blocks: schedules.length === 0 ? [{ kind: 'not-supplied', text: w.nothing }, phaseFacts(context)] : blocks
   }
 }
 

@@ -83,6 +83,18 @@ export const handoverWords = {
     exposure: (factor: string) => `${factor} microclimate`,
     average: 'as the record of weather'
   },
+  phases: {
+    title: 'Establishment and after',
+    establishment: 'Establishment',
+    established: 'Established landscape',
+    temporary: 'Temporary areas',
+    weaning: 'Weaning: change the programs',
+    asProgrammed: 'the programs of this binder',
+    all: 'all zones',
+    span: (from: string | undefined, to: string | undefined) =>
+      [from ? `from ${from}` : '', to ? `to ${to}` : ''].filter(Boolean).join(' '),
+    weaned: (of: string, day: string) => `${of} on ${day}`
+  },
   backflow: {
     title: 'Backflow register',
     columns: [

@@ -1,0 +1,109 @@
+import { existsSync, readFileSync, readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { sum } from '../../src/base/collections.ts'
+import { ON, PROJECT, underlid, workFolder } from '../e2e/support.ts'
+import { binderText } from './binder-text.ts'
+import type { BinderText } from './binder-text.ts'
+import { PARTS, REQUIREMENTS } from './requirements.ts'
+import { gapsListed, notPrinted, scoreOf } from './scoring.ts'
+
+const SUPPLIED = 'harbour-steps'
+const LEAST_OF_SUPPLIED = 240
+const SITES = readdirSync(join(PROJECT, 'sites'), { withFileTypes: true })
+  .filter(entry => entry.isDirectory() && !entry.name.startsWith('_'))
+  .map(entry => entry.name)
+
+/** Read from what `print` wrote. */
+const texts = new Map<string, BinderText>()
+
+describe('the list of an owner at closeout, against the finished binders', () => {
+  const folder = workFolder(SITES)
+
+  beforeAll(async () => {
+    const { code, err } = underlid(['print', '--binder', '--on', ON], folder)
+    if (code !== 0) throw new Error(err)
+    for (const site of SITES) texts.set(site, await binderText(join(folder, `dist/print/${site}-binder.pdf`)))
+  }, 900_000)
+
+  it('has 126 lines, numbered through, each under a part', () => {
+    expect(REQUIREMENTS.map(({ n }) => n)).toEqual(Array.from({ length: 126 }, (_, index) => index + 1))
+    expect([...new Set(REQUIREMENTS.map(one => one.part))]).toEqual([...PARTS])
+  })
+
+  it('no line is silent on any site', () => {
+    const silent = SITES.flatMap(site =>
+      scoresOf(site)
+        .filter(({ points }) => points === 0)
+        .map(({ n, why }) => `${site} ${n} ${why}`)
+    )
+    expect(silent).toEqual([])
+  })
+
+  it(`${SUPPLIED} scores ${LEAST_OF_SUPPLIED} of 252 or more, and prints its data where it does`, () => {
+    const text = textOf(SUPPLIED)
+    expect(REQUIREMENTS.flatMap(one => notPrinted(one, text).map(lacks => `${one.n} ${lacks}`))).toEqual([])
+    expect(total(SUPPLIED)).toBeGreaterThanOrEqual(LEAST_OF_SUPPLIED)
+  })
+
+  it('a site with gaps scores less than the one without, so that the table can tell them apart', () => {
+    for (const site of SITES.filter(one => one !== SUPPLIED)) expect(total(site), site).toBeLessThan(total(SUPPLIED))
+  })
+
+  it('a binder without its training record and its list of gaps is found out', () => {
+    const whole = textOf(SUPPLIED)
+    const without = new Map([...whole.sections].filter(([title]) => title !== 'Training record'))
+    const scores = REQUIREMENTS.map(one => scoreOf(one, { ...whole, sections: without }))
+    expect(scores.filter(({ points }) => points === 0).map(({ n }) => n)).toEqual([86, 87, 88])
+  })
+
+  it('whatever a section prints as not supplied stands in the list of gaps under its title', () => {
+    for (const site of SITES)
+      for (const [title, text] of textOf(site).sections) {
+        if (!/notsupplied/u.test(text) || /^(Contents|What is not supplied|How these|Harbour|Glossary)/u.test(title))
+          continue
+        if (SECTIONS_ASIDE.test(title) || title === [...textOf(site).sections.keys()][0]) continue
+        expect(gapsListed(textOf(site), title), `${site}, ${title}`).not.toEqual([])
+      }
+  })
+
+  it('lines about form name a test that is there', () => {
+    for (const { n, proved = [] } of REQUIREMENTS)
+      for (const { file, title } of proved) {
+        const path = join(PROJECT, file)
+        expect(existsSync(path) && readFileSync(path, 'utf8').includes(`'${title}'`), `${n}: ${file}`).toBe(true)
+      }
+  })
+
+  it('says the score of each part', () => {
+    const lines = [['part', 'of', ...SITES].join('\t')]
+    for (const part of PARTS) {
+      const own = REQUIREMENTS.filter(one => one.part === part)
+      lines.push([part, own.length * 2, ...SITES.map(site => partScore(site, part))].join('\t'))
+    }
+    lines.push(['all', 252, ...SITES.map(total)].join('\t'))
+    process.stdout.write(`${lines.join('\n')}\n`)
+    expect(lines).toHaveLength(PARTS.length + 2)
+  })
+})
+
+/** Sections whose "not supplied" is of the plan, not of what is handed over. */
+const SECTIONS_ASIDE = /^(Programs that would|Open items|Index)/u
+
+function textOf(site: string): BinderText {
+  const text = texts.get(site)
+  if (!text) throw new Error(`no binder of ${site}`)
+  return text
+}
+
+const scoresOf = (site: string) => REQUIREMENTS.map(one => scoreOf(one, textOf(site)))
+const total = (site: string): number => sum(scoresOf(site).map(({ points }) => points))
+
+function partScore(site: string, part: string): number {
+  const own = new Set(REQUIREMENTS.filter(one => one.part === part).map(({ n }) => n))
+  return sum(
+    scoresOf(site)
+      .filter(({ n }) => own.has(n))
+      .map(({ points }) => points)
+  )
+}
