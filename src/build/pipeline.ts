@@ -46,6 +46,7 @@ export interface BuildResult {
  */
 export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   const assessment = assessFleet(wish.sites, wish.on)
+  refuseLostRegister(assessment)
   const asked = askedOf(assessment, wish.only ?? [])
   const address = publicAddressOf(assessment)
   const contexts = await Promise.all(
@@ -143,6 +144,16 @@ function keptPatterns({ sources, fleet }: Assessment, built: readonly PageContex
       ...(print?.labels ? [] : [`print/${id}-labels.pdf`])
     ])
   ]
+}
+
+/** Without the register the pages of tags that are retired, moved or replaced would be taken away, and printed codes lead nowhere. */
+function refuseLostRegister({ sources, fleet, general }: Assessment): void {
+  const [first] = general
+  if (!sources.register || fleet.register.length > 0 || !first) return
+  throw new Refusal(
+    `${first.place.file}: ${first.message}`,
+    `${first.fix} Nothing was written: a tag that was issued always keeps its page.`
+  )
 }
 
 function refuseLeaks(folder: string, { fleet }: Assessment): void {

@@ -1,7 +1,8 @@
-import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs'
+import { existsSync, lstatSync, readFileSync, readdirSync, statSync } from 'node:fs'
+import type { Dirent, Stats } from 'node:fs'
 import { isAbsolute, join, relative, resolve, sep } from 'node:path'
 import { Refusal } from '../base/refusal.ts'
-import type { SourceText } from '../load/loaded.ts'
+import type { ReadTrouble, SourceText } from '../load/loaded.ts'
 import { MARKER } from './output-marker.ts'
 
 export interface SiteSources {
@@ -29,8 +30,6 @@ export interface FleetSources {
   readonly sharedOthers: readonly string[]
   /** tags.csv, where there is one. */
   readonly register?: SourceText
-  /** Files that are no text, with what to do. They are left out above. */
-  readonly unreadable: readonly { readonly file: string; readonly reason: string }[]
 }
 
 const TEXTS = /\.(?:md|csv|ya?ml|txt)$/iu
@@ -38,7 +37,7 @@ const SHARED = '_shared'
 
 /**
  * Reads a folder of sites into texts, in the order of their names by code unit, so that no locale changes it. Names that start with a
- * dot are passed over. Texts are as they stand on disk, byte-order mark and line ends included.
+ * dot are passed over. Texts are as they stand on disk, byte-order mark and line ends included; one that cannot be read says why.
  */
 export function readFleet(folder: string): FleetSources {
   if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
@@ -47,42 +46,30 @@ export function readFleet(folder: string): FleetSources {
       'Name the folder of your sites with --sites, or start one: underlid new my-site'
     )
   const root = shown(folder)
-  const unreadable: { file: string; reason: string }[] = []
-  const text = (file: string): SourceText[] => {
-    const read = readText(file)
-    if (read === undefined) unreadable.push({ file, reason: 'It is not UTF-8 text. Save it as UTF-8.' })
-    return read === undefined ? [] : [{ file, text: read }]
-  }
-  const texts = (files: readonly string[]): SourceText[] => files.flatMap(text)
 
   const sites = foldersIn(folder).filter(id => id !== SHARED && !existsSync(join(folder, id, MARKER)))
   const shared = filesBelow(join(folder, SHARED)).map(path => `${SHARED}/${path}`)
-  const [register] = existsSync(join(folder, 'tags.csv')) ? text(`${root}/tags.csv`) : []
+  const register = isThere(join(folder, 'tags.csv')) ? readText(`${root}/tags.csv`) : undefined
   return {
     folder: root,
-    sites: sites.map(id => readSite(folder, root, id, texts)),
-    shared: texts(shared.filter(path => TEXTS.test(path)).map(path => `${root}/${path}`)),
+    sites: sites.map(id => readSite(folder, root, id)),
+    shared: shared.filter(path => TEXTS.test(path)).map(path => readText(`${root}/${path}`)),
     sharedOthers: shared.filter(path => !TEXTS.test(path)).map(path => path.slice(SHARED.length + 1)),
-    ...(register ? { register } : {}),
-    unreadable
+    ...(register ? { register } : {})
   }
 }
 
-function readSite(
-  folder: string,
-  root: string,
-  id: string,
-  texts: (files: readonly string[]) => SourceText[]
-): SiteSources {
+function readSite(folder: string, root: string, id: string): SiteSources {
   const files = filesBelow(join(folder, id))
   const isVisit = (path: string): boolean => /^visits\/[^/]+\.md$/u.test(path)
-  const [site] = texts(files.filter(path => path === 'site.md').map(path => `${root}/${id}/${path}`))
+  const texts = (paths: readonly string[]): SourceText[] => paths.map(path => readText(`${root}/${id}/${path}`))
+  const site = isThere(join(folder, id, 'site.md')) ? readText(`${root}/${id}/site.md`) : undefined
   return {
     id,
     folder: `${root}/${id}`,
     ...(site ? { site } : {}),
-    visits: texts(files.filter(isVisit).map(path => `${root}/${id}/${path}`)),
-    tables: texts(files.filter(path => /^[^/]+\.csv$/iu.test(path)).map(path => `${root}/${id}/${path}`)),
+    visits: texts(files.filter(isVisit)),
+    tables: texts(files.filter(path => /^[^/]+\.csv$/iu.test(path))),
     others: files.filter(path => path !== 'site.md' && !isVisit(path))
   }
 }
@@ -97,33 +84,64 @@ function shown(folder: string): string {
     .replace(/(?<=.)\/$/u, '')
 }
 
-/** Undefined where the bytes are not UTF-8. */
-function readText(file: string): string | undefined {
+function readText(file: string): SourceText {
   try {
-    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(readFileSync(file))
+    return { file, text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(readFileSync(file)) }
   } catch (error) {
-    if (error instanceof TypeError) return undefined
-    throw error
+    return { file, text: '', trouble: troubleOf(error) }
+  }
+}
+
+const TROUBLES: Readonly<Record<string, ReadTrouble>> = {
+  ERR_ENCODING_INVALID_ENCODED_DATA: 'encoding',
+  EACCES: 'right',
+  EPERM: 'right',
+  ELOOP: 'link',
+  ENOENT: 'link',
+  EISDIR: 'no-file',
+  ENOTDIR: 'no-file'
+}
+
+function troubleOf(error: unknown): ReadTrouble {
+  return TROUBLES[(error as NodeJS.ErrnoException).code ?? ''] ?? 'disk'
+}
+
+/** True for whatever has the name, also a link that leads nowhere. */
+const isThere = (path: string): boolean => lstatSync(path, { throwIfNoEntry: false }) !== undefined
+
+/** What stands at the end of all links; undefined where that is nothing, a ring, or behind a locked door. */
+function standing(path: string): Stats | undefined {
+  try {
+    return statSync(path)
+  } catch {
+    return undefined
   }
 }
 
 function foldersIn(folder: string): string[] {
   return readdirSync(folder)
-    .filter(name => !name.startsWith('.') && statSync(join(folder, name), { throwIfNoEntry: false })?.isDirectory())
+    .filter(name => !name.startsWith('.') && standing(join(folder, name))?.isDirectory())
     .sort()
 }
 
 /** Paths below a folder with forward slashes, sorted. A folder behind a link is not entered, so that no ring of links traps us. */
 function filesBelow(folder: string): string[] {
-  if (!existsSync(folder)) return []
   const walk = (below: string): string[] =>
-    readdirSync(join(folder, below), { withFileTypes: true })
+    entriesOf(join(folder, below))
       .filter(entry => !entry.name.startsWith('.'))
       .flatMap(entry => {
         const path = below === '' ? entry.name : `${below}/${entry.name}`
         if (entry.isDirectory()) return walk(path)
-        const isFile = entry.isFile() || statSync(join(folder, path), { throwIfNoEntry: false })?.isFile()
-        return isFile ? [path] : []
+        return entry.isFile() || standing(join(folder, path))?.isFile() ? [path] : []
       })
   return walk('').sort()
+}
+
+/** Nothing where there is no folder, or one that may not be opened: what it should hold is then told as missing. */
+function entriesOf(folder: string): Dirent[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true })
+  } catch {
+    return []
+  }
 }

@@ -11,6 +11,7 @@ import { addNew } from './verbs/new.ts'
 import { addRecord } from './verbs/record.ts'
 import { addServe } from './verbs/serve.ts'
 import { addTag } from './verbs/tag.ts'
+import { harmless } from '../report/harmless.ts'
 import { EXIT } from './output.ts'
 
 const program = new Command('underlid')
@@ -37,7 +38,7 @@ for (const command of configured) {
   command
     .exitOverride()
     .showHelpAfterError(`("underlid ${command === program ? '' : `${command.name()} `}--help" says all there is)`)
-  command.configureOutput({ outputError: (text, write) => write(plainly(text)) })
+  command.configureOutput({ outputError: (text, write) => write(harmless(plainly(text))) })
 }
 
 /** A sentence, without the word that the library puts before it. */
@@ -50,7 +51,7 @@ try {
   await program.parseAsync()
 } catch (error) {
   if (error instanceof Refusal) {
-    process.stderr.write(`${error.lines.join('\n')}\n`)
+    process.stderr.write(`${harmless(error.lines.join('\n'))}\n`)
     process.exitCode = EXIT.refused
   } else if (error instanceof CommanderError) {
     process.exitCode = error.exitCode === 0 ? EXIT.done : EXIT.refused

@@ -1,3 +1,4 @@
+import { harmless } from '../report/harmless.ts'
 import { COLORED, PLAIN } from '../report/paint.ts'
 import type { Paint } from '../report/paint.ts'
 
@@ -16,16 +17,27 @@ export function makeOutput(options: { readonly quiet?: boolean; readonly color?:
   const colored =
     options.color === 'always' ||
     (options.color !== 'never' && process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined)
+  const shown = (text: string): string => (colored ? harmlessButColors(text) : harmless(text))
   return {
     // Plain spaces: what is printed is searched and piped.
-    say: text => void process.stdout.write(`${text.replaceAll('\u00a0', ' ')}\n`),
+    say: text => void process.stdout.write(`${shown(text.replaceAll('\u00a0', ' '))}\n`),
     pass: text => void process.stdout.write(text),
     aside: text => {
-      if (!options.quiet) process.stderr.write(`${text}\n`)
+      if (!options.quiet) process.stderr.write(`${shown(text)}\n`)
     },
-    complain: text => void process.stderr.write(`${text}\n`),
+    complain: text => void process.stderr.write(`${shown(text)}\n`),
     paint: colored ? COLORED : PLAIN
   }
+}
+
+/** The few codes of our own colors; what else commands a terminal came from a file. */
+const COLORS = /(\u001b\[(?:1|2|22|31|33|36|39)m)/u
+
+function harmlessButColors(text: string): string {
+  return text
+    .split(COLORS)
+    .map((part, index) => (index % 2 === 1 ? part : harmless(part)))
+    .join('')
 }
 
 /** Exit codes of the contract. */

@@ -33,6 +33,10 @@ const FENCE = '---'
 /** Reads a Markdown file with YAML on top. Never throws: whatever is wrong comes back as faults, all of them at once. */
 export function readFrontMatter(source: SourceText): FrontMatter {
   const lines = linesOf(source)
+  if (source.trouble)
+    return unsound(lines, [
+      fatalFault('file/front-matter', '', placeOfLine(lines, 1), { kind: 'unreadable', trouble: source.trouble })
+    ])
   const problem = fenceProblem(lines.text)
   if (problem)
     return unsound(lines, [

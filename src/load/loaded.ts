@@ -5,7 +5,12 @@ import type { Site } from '../model/site.ts'
 export interface SourceText {
   readonly file: string
   readonly text: string
+  /** What hindered the reading of a file that is there; its text is empty then. */
+  readonly trouble?: ReadTrouble
 }
+
+/** Bytes that are no UTF-8, no right to read, links that lead in a ring or nowhere, a folder or a device where a file is due, a disk that fails. */
+export type ReadTrouble = 'encoding' | 'right' | 'link' | 'no-file' | 'disk'
 
 /**
  * Something in a file that could not be taken as written. The words are the check's: `checks/<code>.ts` turns a fault into a

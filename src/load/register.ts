@@ -24,6 +24,10 @@ export interface LoadedRegister {
  */
 export function loadRegister(source: SourceText): LoadedRegister {
   const lines = linesOf(source)
+  if (source.trouble) {
+    const details = { kind: 'unreadable', trouble: source.trouble }
+    return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, 1), details)] }
+  }
   const { head, rows } = rowsOf(lines.text)
   const missing = REGISTER_COLUMNS.filter(column => !head.includes(column))
   if (missing.length > 0) {

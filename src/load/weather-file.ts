@@ -53,6 +53,10 @@ interface Table {
 function readWeather(source: SourceText): LoadedWeather {
   const lines = linesOf(source)
   const table: Table = { lines, faults: [] }
+  if (source.trouble) {
+    tell(table, undefined, 0, 'file/front-matter', { kind: 'unreadable', trouble: source.trouble })
+    return { weather: undefined, faults: table.faults }
+  }
   const [head, ...rows] = csvRows(lines.text)
   const columns = head ? columnsOf(table, head) : []
   const dates = head?.cells.findIndex(cell => headOf(cell).name === 'date') ?? -1

@@ -1,6 +1,7 @@
 import type { Finding, Place } from '../diagnostics/finding.ts'
 import { countFindings } from '../diagnostics/finding.ts'
 import { groupBy } from '../base/collections.ts'
+import { blotted } from './harmless.ts'
 import type { Paint } from './paint.ts'
 import { sourceText } from './source-text.ts'
 
@@ -85,7 +86,7 @@ function excerpt(place: Place, paint: Paint): string[] {
   if (place.text.trim() === '') return []
   const number = String(place.line).padStart(7)
   const from = Math.max(0, place.column - 1 - 60)
-  const cut = place.text.slice(from, from + 110)
+  const cut = blotted(place.text.slice(from, from + 110))
   const text = (from > 0 ? '…' : '') + cut + (place.text.length > from + 110 ? '…' : '')
   const before = place.column - 1 - from + (from > 0 ? 1 : 0)
   const marks = '^'.repeat(Math.max(1, Math.min(place.length, cut.length - (place.column - 1 - from))))

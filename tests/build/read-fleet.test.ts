@@ -25,6 +25,7 @@ describe('reading a folder of sites', () => {
       id: 'quay-street',
       folder: `${root}/quay-street`,
       site: { file: `${root}/quay-street/site.md`, text: 'q' },
+      tables: [],
       visits: [
         { file: `${root}/quay-street/visits/2025-04-14-a.md`, text: 'v1' },
         { file: `${root}/quay-street/visits/2026-05-04-b.md`, text: 'v2' }
@@ -72,8 +73,7 @@ describe('reading a folder of sites', () => {
     put(sites('a', 'site.md'), new Uint8Array([0x74, 0xe9, 0x0a]))
     put(sites('b', 'site.md'), 'b')
     const fleet = readFleet(sites())
-    expect(fleet.unreadable).toEqual([{ file: `${fleet.folder}/a/site.md`, reason: expect.stringContaining('UTF-8') }])
-    expect(fleet.sites[0]?.site).toBeUndefined()
+    expect(fleet.sites[0]?.site).toEqual({ file: `${fleet.folder}/a/site.md`, text: '', trouble: 'encoding' })
     expect(fleet.sites[1]?.site?.text).toBe('b')
   })
 

@@ -1,6 +1,7 @@
 import type { Fault } from '../../load/loaded.ts'
 import type { FileCheck } from '../check.ts'
 import { detail } from './say.ts'
+import { unreadable } from './unreadable.ts'
 
 export const fileFrontMatter: FileCheck = {
   card: {
@@ -23,6 +24,7 @@ export const fileFrontMatter: FileCheck = {
 }
 
 const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: string; readonly fix: string }>> = {
+  unreadable,
   missing: () => ({
     message: 'The file does not start with a line of three dashes.',
     fix: 'Make "---" the first line, before the first key.'

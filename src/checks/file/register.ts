@@ -1,6 +1,7 @@
 import type { Fault } from '../../load/loaded.ts'
 import type { FileCheck } from '../check.ts'
 import { detail, details, listed } from './say.ts'
+import { unreadable } from './unreadable.ts'
 
 export const fileRegister: FileCheck = {
   card: {
@@ -19,6 +20,7 @@ export const fileRegister: FileCheck = {
 }
 
 const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: string; readonly fix: string }>> = {
+  unreadable,
   columns: fault => ({
     message: `The register has no column ${listed(details(fault, 'missing'), 'or')}.`,
     fix: `Make the first line "${details(fault, 'columns').join(',')}".`

@@ -1,5 +1,4 @@
-import { isMap, isScalar, isSeq } from 'yaml'
-import type { Node } from 'yaml'
+import { isAlias, isMap, isScalar, isSeq } from 'yaml'
 
 /** The deepest key of a site file stands at depth 7; anything far beyond is no site file. */
 export const DEEPEST = 40
@@ -17,10 +16,14 @@ export function plainValue(node: unknown, depth = 0): unknown {
   return null
 }
 
-/** A key as text: `1:` is "1". */
+/**
+ * A key as text: `1:` is "1". A list or a map as a key is no key of ours and is not spelled out: brackets in brackets would double in
+ * length with each level.
+ */
 export function keyText(key: unknown): string {
   if (isScalar(key)) return key.source ?? String(key.value)
-  return key === null || key === undefined ? '' : String((key as Node).toString())
+  if (isAlias(key)) return `*${key.source}`
+  return isSeq(key) ? '[…]' : isMap(key) ? '{…}' : ''
 }
 
 function plainScalar(value: unknown, source: string | undefined): unknown {
