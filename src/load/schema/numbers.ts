@@ -2,12 +2,16 @@ import type { z } from 'zod'
 import { field, taken, wrong } from './field.ts'
 import type { KeyDoc, Read } from './field.ts'
 
+/** Nobody counts more of a thing on a site. */
+const MOST_COUNTED = 1_000_000
+
 /** A whole number of things, one at least. */
 export function count(does: string, example: string): z.ZodType<number> {
-  return field({ does, example }, { type: 'integer', minimum: 1 }, value => {
+  return field({ does, example }, { type: 'integer', minimum: 1, maximum: MOST_COUNTED }, value => {
     const amount = numberIn(value, { does, example })
     if (!amount.ok) return amount
     if (!Number.isInteger(amount.value)) return wrong('file/not-understood', { expected: 'a whole number', example })
+    if (amount.value > MOST_COUNTED) return wrong('file/out-of-range', { range: 'must be 1,000,000 or less', example })
     return amount.value >= 1 ? amount : wrong('file/out-of-range', { range: 'must be 1 or more', example })
   })
 }

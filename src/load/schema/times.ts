@@ -73,6 +73,9 @@ export function dayRule(does: string, example: string): z.ZodType<DayRule> {
   })
 }
 
+/** Far beyond what any controller keeps a valve open. */
+const LONGEST_RUN_S = 7 * 86_400
+
 /** "25 min", "2 x 6 min soak 30 min". */
 export function runTime(does: string, example: string): z.ZodType<RunTime> {
   return field({ does, example }, { type: 'string', pattern: String.raw`\d\s*[A-Za-z]` }, value => {
@@ -82,9 +85,11 @@ export function runTime(does: string, example: string): z.ZodType<RunTime> {
       const whole = fault.value === undefined ? undefined : inPlace(String(value).trim(), parsed.problem, fault.value)
       return wrong(fault.code, fault.details, whole)
     }
-    return parsed.value.cycleS > 0
+    const { cycles, cycleS, soakS } = parsed.value
+    if (cycleS <= 0) return wrong('file/out-of-range', { range: 'must be more than zero', example })
+    return cycles * (cycleS + soakS) <= LONGEST_RUN_S
       ? taken(parsed.value)
-      : wrong('file/out-of-range', { range: 'must be more than zero', example })
+      : wrong('file/out-of-range', { range: 'must be no more than 7 days, soaks included', example })
   })
 }
 
