@@ -1,7 +1,7 @@
 import { isAbsent } from '../base/absent.ts'
 import { localPosition, localPositionWorked } from '../domain/drawing/local-position.ts'
 import type { EastNorth } from '../domain/drawing/spot.ts'
-import { apartM } from '../domain/drawing/spot.ts'
+import { apartM, reachM } from '../domain/drawing/spot.ts'
 import { TIE_GAP_M, tiePositionWorked, tieSpots } from '../domain/drawing/tie-position.ts'
 import { pointKey, readTie } from '../domain/drawing/tie-text.ts'
 import type { TieText } from '../domain/drawing/tie-text.ts'
@@ -28,8 +28,8 @@ export interface WrittenPlace {
   readonly position?: Position
   readonly ties: readonly string[]
   readonly side?: Side
-  /** Corners of the ground of its zones: the nearer of two spots is taken. */
-  readonly near: readonly EastNorth[]
+  /** Ground of its zones: of two spots the nearer to it is taken. */
+  readonly near: readonly (readonly EastNorth[])[]
 }
 
 export type FoundPlace =
@@ -119,7 +119,7 @@ function chosen(
     return smaller(left, right, miss)
   }
   if (near.length === 0) return undefined
-  return smaller(left, right, spot => Math.min(...near.map(corner => apartM(spot, corner))))
+  return smaller(left, right, spot => Math.min(...near.map(shape => reachM(shape, spot))))
 }
 
 /** The one for which it is less; neither where it hardly tells them apart. */

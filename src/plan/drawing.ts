@@ -13,11 +13,11 @@ import type { Working } from './plan.ts'
 export const MAP_FRAMES: Readonly<Record<Paper, readonly [upright: Frame, turned: Frame]>> = {
   A4: [
     { widthMm: 168, heightMm: 184 },
-    { widthMm: 196, heightMm: 150 }
+    { widthMm: 194, heightMm: 152 }
   ],
   Letter: [
     { widthMm: 173, heightMm: 166 },
-    { widthMm: 178, heightMm: 155 }
+    { widthMm: 176, heightMm: 156 }
   ]
 }
 
@@ -104,10 +104,10 @@ function asked(site: Site, areas: readonly DrawnArea[]): Asked[] {
   return [...boxes, ...others]
 }
 
-/** Corners of the ground that the valves of a box water. */
-function groundNear(box: Box, { stations }: Site, areas: readonly DrawnArea[]): EastNorth[] {
+/** Ground that the valves of a box water. */
+function groundNear(box: Box, { stations }: Site, areas: readonly DrawnArea[]): (readonly EastNorth[])[] {
   const served = stations.filter(one => one.valves.some(valve => valve.box === box.id)).map(one => one.id)
-  return areas.filter(one => one.stations.some(id => served.includes(id))).flatMap(one => one.points)
+  return areas.filter(one => one.stations.some(id => served.includes(id))).map(one => one.points)
 }
 
 function areasOf({ drawing, stations }: Site): DrawnArea[] {

@@ -6,9 +6,9 @@ export interface Frame {
   readonly heightMm: number
 }
 
-/** Metric scales (ISO 5455, technical drawings, scales, with 1:250 of land survey), and whole feet to an inch. Common practice. */
+/** Metric scales as on a surveyor's rule, and whole feet to an inch as on an engineer's. Common practice, no source. */
 const SCALES: Readonly<Record<UnitSystem, readonly number[]>> = {
-  metric: [50, 100, 200, 250, 500, 1000, 2000, 5000, 10_000],
+  metric: [50, 100, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10_000],
   us: [60, 120, 240, 360, 480, 600, 1200, 2400, 6000, 12_000]
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isAbsent } from '../../../src/base/absent.ts'
-import { apartM, middleOf } from '../../../src/domain/drawing/spot.ts'
+import { apartM, reachM } from '../../../src/domain/drawing/spot.ts'
 import { TIE_GAP_M, tieSpot, tieSpots } from '../../../src/domain/drawing/tie-position.ts'
 
 const at = (eastM: number, northM: number) => ({ eastM, northM })
@@ -54,11 +54,15 @@ describe('a place from two ties', () => {
   })
 })
 
-describe('the middle of a shape', () => {
-  it('is that of its area: an L is heavier at its corner', () => {
-    const corners = [at(0, 0), at(4, 0), at(4, 2), at(2, 2), at(2, 4), at(0, 4)]
-    // Two squares of 2 m and one bar: (1·2·4·... ) by parts 8·(2,1) and 4·(1,3), over 12.
-    expect(middleOf(corners).eastM).toBeCloseTo((8 * 2 + 4 * 1) / 12, 9)
-    expect(middleOf(corners).northM).toBeCloseTo((8 * 1 + 4 * 3) / 12, 9)
+describe('the reach of a shape', () => {
+  const corner = [at(0, 0), at(4, 0), at(4, 2), at(2, 2), at(2, 4), at(0, 4)]
+
+  it('is nothing within it, in both arms of an L', () => {
+    expect([at(3, 1), at(1, 3)].map(spot => reachM(corner, spot))).toEqual([0, 0])
+  })
+
+  it('is the straight way to the nearest side or corner: in the notch of an L, past an end', () => {
+    expect(reachM(corner, at(3, 3))).toBeCloseTo(1, 9)
+    expect(reachM(corner, at(7, -4))).toBeCloseTo(5, 9)
   })
 })
