@@ -5,7 +5,7 @@ import type { Maybe } from '../base/absent.ts'
 import type { Worked } from '../domain/calculation.ts'
 import { expectedReading } from '../domain/wire/expected-reading.ts'
 import type { ExpectedReading } from '../domain/wire/expected-reading.ts'
-import type { Station } from '../model/site.ts'
+import type { OhmOf, Station } from '../model/site.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Working } from '../plan/plan.ts'
 
@@ -34,26 +34,27 @@ export function stationReadings({ plan }: PageContext, stations: readonly Statio
         station,
         loop: readingHere(station, 'loop', { coilOhm, wireOhm: loopOhm }, plan.on),
         coil: readingHere(station, 'coil', { coilOhm, wireOhm: 0 }, plan.on),
-        ...(closing ? { closing: closingHere(closing.coilOhm, loopOhm) } : {})
+        ...(closing ? { closing: closingHere(station, closing.coilOhm, loopOhm, plan.on) } : {})
       }
     ]
   })
 }
 
-/** No closeout reading is kept of the closing half, so its band is that of coil and wire. */
 function closingHere(
+  station: Station,
   coilOhm: Maybe<number>,
-  wireOhm: Maybe<number>
+  wireOhm: Maybe<number>,
+  on: IsoDate
 ): { readonly loop: ReadingHere; readonly coil: ReadingHere } {
   return {
-    loop: { expected: expectedReading({ coilOhm, wireOhm }) },
-    coil: { expected: expectedReading({ coilOhm, wireOhm: 0 }) }
+    loop: readingHere(station, 'closingLoop', { coilOhm, wireOhm }, on),
+    coil: readingHere(station, 'closingCoil', { coilOhm, wireOhm: 0 }, on)
   }
 }
 
 function readingHere(
   station: Station,
-  what: 'loop' | 'coil',
+  what: OhmOf,
   facts: { readonly coilOhm: Maybe<number>; readonly wireOhm: Maybe<number> },
   on: IsoDate
 ): ReadingHere {
@@ -67,9 +68,12 @@ function readingHere(
 
 /** The arithmetic of the bands, for the appendix: that of the controller's end, which holds the coil too. */
 export function readingWorkings(context: PageContext): Working[] {
-  return stationReadings(context, context.site.stations).flatMap(({ station, loop }) =>
-    isAbsent(loop.expected)
-      ? []
-      : [{ calculation: 'expected-reading', subject: station.id, steps: loop.expected.steps }]
-  )
+  return stationReadings(context, context.site.stations).flatMap(({ station, loop, closing }) => [
+    ...workingOf(station.id, loop),
+    ...(closing ? workingOf(`${station.id}, ${context.words.units.toClose}`, closing.loop) : [])
+  ])
+}
+
+function workingOf(subject: string, { expected }: ReadingHere): Working[] {
+  return isAbsent(expected) ? [] : [{ calculation: 'expected-reading', subject, steps: expected.steps }]
 }

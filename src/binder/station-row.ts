@@ -64,5 +64,8 @@ function baseline(station: Station, words: PageContext['words']): Value {
   )[0]
   if (!first) return notSupplied(words)
   const amount = first.loop ?? first.coil
-  return amount ? measured(words.boxPage.baseline(showStated(amount), first.on)) : notSupplied(words)
+  if (!amount) return notSupplied(words)
+  const closing = first.loop ? first.closingLoop : first.closingCoil
+  const text = closing ? words.wiring.halves(showStated(amount), showStated(closing)) : showStated(amount)
+  return measured(words.boxPage.baseline(text, first.on))
 }

@@ -32,7 +32,12 @@ export function trendTables(context: PageContext): TableBlock[] {
       ],
       rows: site.stations.flatMap(one => {
         const trends = plan.trends.get(one.id)
-        return trends ? rowsOf(one.id, trends.loop, trends.coil, context) : []
+        if (!trends) return []
+        const closing = w.closing(one.id)
+        return [
+          ...rowsOf(one.id, trends.loop, trends.coil, context),
+          ...rowsOf(closing, trends.closingLoop, trends.closingCoil, context)
+        ]
       }),
       blankRows: 6,
       notes: [w.note(degrees(BAND_C.least), percentAt(BAND_C.least), degrees(BAND_C.most), percentAt(BAND_C.most))]

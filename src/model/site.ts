@@ -580,6 +580,9 @@ export interface Reading extends Recorded {
   readonly on: IsoDate
   readonly coil?: Quantity<'resistance'>
   readonly loop?: Quantity<'resistance'>
+  /** Common to close, of a coil of three leads; `coil` and `loop` are then common to open. */
+  readonly closingCoil?: Quantity<'resistance'>
+  readonly closingLoop?: Quantity<'resistance'>
   readonly temperature?: Quantity<'temperature'>
   readonly answers?: ValveAnswer
   readonly by?: string
@@ -704,11 +707,18 @@ export interface VisitBattery extends Recorded {
   readonly underLoad?: Quantity<'voltage'>
 }
 
+/** The resistances that a reading may hold: at the coil, and at the controller with both wires. */
+export const OHM_READINGS = ['loop', 'coil', 'closingLoop', 'closingCoil'] as const
+export type OhmOf = (typeof OHM_READINGS)[number]
+
 export interface VisitReading extends Recorded {
   readonly station?: string
   readonly supply?: string
   readonly coil?: Quantity<'resistance'>
   readonly loop?: Quantity<'resistance'>
+  /** Common to close, of a coil of three leads; `coil` and `loop` are then common to open. */
+  readonly closingCoil?: Quantity<'resistance'>
+  readonly closingLoop?: Quantity<'resistance'>
   readonly temperature?: Quantity<'temperature'>
   readonly answers?: ValveAnswer
   readonly meter?: Quantity<'volume'>

@@ -2,7 +2,7 @@ import { isAbsent } from '../base/absent.ts'
 import { sortedBy } from '../base/collections.ts'
 import { readingChange } from '../domain/wire/reading-trend.ts'
 import type { At } from '../diagnostics/finding.ts'
-import type { Site, Station } from '../model/site.ts'
+import type { OhmOf, Site, Station } from '../model/site.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { Working } from './plan.ts'
@@ -23,6 +23,9 @@ export interface TrendPoint {
 export interface Trends {
   readonly loop: readonly TrendPoint[]
   readonly coil: readonly TrendPoint[]
+  /** The closing half of a coil of three leads; empty where it was never measured. */
+  readonly closingLoop: readonly TrendPoint[]
+  readonly closingCoil: readonly TrendPoint[]
 }
 
 export interface TrendsPlanned {
@@ -36,12 +39,35 @@ export function planTrends(site: Site, on: IsoDate): TrendsPlanned {
   const trends = new Map<string, Trends>()
   const workings: Working[] = []
   for (const station of site.stations) {
-    const [loop, coil] = (['loop', 'coil'] as const).map(what => trendOf(site, station, what, on))
-    if (!loop || !coil || loop.points.length + coil.points.length === 0) continue
-    trends.set(station.id, { loop: loop.points, coil: coil.points })
-    workings.push(...loop.workings, ...coil.workings)
+    const of = (what: OhmOf) => trendOf(site, station, what, on)
+    const [loop, coil, closingLoop, closingCoil] = [of('loop'), of('coil'), of('closingLoop'), of('closingCoil')]
+    const all = [loop, coil, closingLoop, closingCoil]
+    if (all.every(one => one.points.length === 0)) continue
+    trends.set(station.id, {
+      loop: loop.points,
+      coil: coil.points,
+      closingLoop: closingLoop.points,
+      closingCoil: closingCoil.points
+    })
+    workings.push(...all.flatMap(one => one.workings))
   }
   return { trends, workings }
+}
+
+/** As the site file writes them. */
+export const OHM_KEYS: Readonly<Record<OhmOf, string>> = {
+  loop: 'loop',
+  coil: 'coil',
+  closingLoop: 'closing-loop',
+  closingCoil: 'closing-coil'
+}
+
+/** As a message names them. */
+export const OHM_WORDS: Readonly<Record<OhmOf, string>> = {
+  loop: 'loop',
+  coil: 'coil',
+  closingLoop: 'closing loop',
+  closingCoil: 'closing coil'
 }
 
 type Bare = Omit<TrendPoint, 'at20Ohm' | 'change'>
@@ -49,7 +75,7 @@ type Bare = Omit<TrendPoint, 'at20Ohm' | 'change'>
 function trendOf(
   site: Site,
   station: Station,
-  what: 'loop' | 'coil',
+  what: OhmOf,
   on: IsoDate
 ): { readonly points: readonly TrendPoint[]; readonly workings: readonly Working[] } {
   const [first, ...later] = bareReadings(site, station, what).filter(one => one.on <= on)
@@ -66,12 +92,12 @@ function trendOf(
   })
   const last = worked.at(-1)
   const steps = last && worked.length > 1 && !isAbsent(last.change) ? last.change.steps : []
-  const subject = `${station.id}, ${what}, ${last?.one.on}`
+  const subject = `${station.id}, ${OHM_WORDS[what]}, ${last?.one.on}`
   return { points, workings: steps.length > 0 ? [{ calculation: 'reading-trend', subject, steps }] : [] }
 }
 
 /** Of the station's own list and of visits, oldest first. */
-function bareReadings(site: Site, station: Station, what: 'loop' | 'coil'): readonly Bare[] {
+function bareReadings(site: Site, station: Station, what: OhmOf): readonly Bare[] {
   const own = station.readings.map(one => ({ ...one, place: one.at }))
   const visited = site.visits.flatMap(visit =>
     visit.readings
@@ -85,7 +111,7 @@ function bareReadings(site: Site, station: Station, what: 'loop' | 'coil'): read
       {
         on: one.on,
         ohm,
-        at: { file: one.place.file, path: [...one.place.path, what] },
+        at: { file: one.place.file, path: [...one.place.path, OHM_KEYS[what]] },
         ...(one.temperature === undefined ? {} : { temperature: one.temperature }),
         ...(one.by === undefined ? {} : { by: one.by })
       }

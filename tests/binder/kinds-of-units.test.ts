@@ -73,6 +73,13 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(coast.section('wires')).toContain('the leads are never swapped to reverse it')
   })
 
+  it('three leads: the closing half has its own baseline, band and trend', () => {
+    // 14.2 Ω at closeout, 20 % either way.
+    expect(coast.section('faults')).toMatch(/to close.*14\.20 Ω.*11\.36.*17\.04/su)
+    expect(coast.section('wires')).toContain('M1/6 to close')
+    expect(coast.page('MS2')).toContain('open 11.9 Ω, close 14.2 Ω')
+  })
+
   it('a valve made for AC: what it was, the adapter, and the day on which it was seen to work', () => {
     expect(depot.section('wires')).toContain('1 in, 24 V AC, of 2009')
     expect(depot.section('wires')).toContain('threaded ring under the coil, new plunger and spring')

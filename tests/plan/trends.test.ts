@@ -11,13 +11,13 @@ const STATIONS = `stations:
     valve: { box: VB1, coil: DC latching 3-wire, coil-resistance: 10 ohm, closing-resistance: 8 ohm, lowest-volts: 6 V }
     wire: [{ size: 1.5 mm², length: 50 m }]
     splices: [{ box: VB2, resistance: 0.1 ohm }]
-    readings: [{ on: 2025-03-20, loop: 11.2 ohm, temperature: 10 °C, by: installer }]
+    readings: [{ on: 2025-03-20, loop: 11.2 ohm, closing-loop: 9.2 ohm, temperature: 10 °C, by: installer }]
   - { id: K1/2, zone: Z2, valve: { box: VB2, coil: DC latching 2-wire, coil-resistance: 6 ohm }, wire: [{ size: 1.5 mm², length: 30 m }] }
 `
 const VISITS = [
   [
     '2026-04-10-route.md',
-    'on: 2026-04-10\nby: A. Hand\nreadings: [{ station: K1/1, loop: 12.1 ohm, temperature: 20 °C }]\n'
+    'on: 2026-04-10\nby: A. Hand\nreadings: [{ station: K1/1, loop: 12.1 ohm, closing-loop: 9.9 ohm, temperature: 20 °C }]\n'
   ],
   ['2026-06-10-route.md', 'on: 2026-06-10\nreadings: [{ station: K1/1, loop: 30 ohm }]\n']
 ] as const
@@ -38,6 +38,13 @@ describe('readings over the visits', () => {
     expect(loop[1]?.change).toBeCloseTo(12.1 / (11.2 / 0.9607) - 1, 6)
   })
 
+  it('of the closing half are a row of their own, held against its own first', () => {
+    const { closingLoop = [], closingCoil } = planOf('2026-05-01').trends.get('K1/1') ?? {}
+    expect(closingLoop.map(one => one.ohm.si)).toEqual([9.2, 9.9])
+    expect(closingLoop[1]?.change).toBeCloseTo(9.9 / (9.2 / 0.9607) - 1, 6)
+    expect(closingCoil).toEqual([])
+  })
+
   it('without a temperature are compared as they stand', () => {
     const last = planOf('2026-12-31').trends.get('K1/1')?.loop.at(-1)
     expect(last?.at20Ohm).toBeUndefined()
@@ -50,7 +57,7 @@ describe('readings over the visits', () => {
 
   it('show their working', () => {
     const steps = planOf('2026-05-01').workings.filter(one => one.calculation === 'reading-trend')
-    expect(steps.map(one => one.subject)).toEqual(['K1/1, loop, 2026-04-10'])
+    expect(steps.map(one => one.subject)).toEqual(['K1/1, loop, 2026-04-10', 'K1/1, closing loop, 2026-04-10'])
   })
 })
 

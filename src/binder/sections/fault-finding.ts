@@ -148,10 +148,13 @@ function closingRow({ station, closing }: StationReadings, context: PageContext)
   const { site, words } = context
   if (!closing) return []
   const none = stated(words.units.none)
-  const both = ({ expected }: ReadingHere): Value[] => {
+  const both = ({ expected, closeout }: ReadingHere): Value[] => {
     if (isAbsent(expected)) return [notComputed(words, expected.reason), notComputed(words, expected.reason)]
     const text = show(expected.value.expectedOhm, 'resistance', site.units)
-    return [computed(text, 'expected-reading'), computed(bandText(expected.value, context), 'expected-reading')]
+    const value = closeout
+      ? { ...measured(text), note: words.faults.readings.around(closeout) }
+      : computed(text, 'expected-reading')
+    return [value, computed(bandText(expected.value, context), 'expected-reading')]
   }
   return [
     [stated(station.id, true), stated(words.units.toClose), none, ...both(closing.loop), ...both(closing.coil), none]
@@ -167,7 +170,8 @@ function readingNotes(all: readonly StationReadings[], { site, words }: PageCont
       .map(one => one.station.id)
       .join(', ')
   const isOff = ({ expected }: ReadingHere): boolean => !isAbsent(expected) && expected.value.baselineOff === true
-  const off = named(one => isOff(one.loop) || isOff(one.coil))
+  const halves = (one: StationReadings) => [one.loop, one.coil, ...(one.closing ? Object.values(one.closing) : [])]
+  const off = named(one => halves(one).some(isOff))
   const several = named(one => one.station.valves.length > 1)
   return [
     w.bandNote(degrees(BAND_C.least), degrees(BAND_C.most)),

@@ -1,5 +1,6 @@
 import { TEST_KINDS } from '../../model/closeout.ts'
 import type { TestReport } from '../../model/closeout.ts'
+import type { Quantity } from '../../units/quantity.ts'
 import { showStated } from '../../units/show.ts'
 import type { Words } from '../../words/words.ts'
 import type { Block, Section, Value } from '../blocks.ts'
@@ -83,14 +84,24 @@ function baseline({ site, words }: PageContext): Block {
   const rows = site.stations.map(({ id, readings: [first] }) => [
     stated(id, true),
     orNotSupplied(first?.on, words, true),
-    first?.coil ? measured(showStated(first.coil)) : notSupplied(words),
-    first?.loop ? measured(showStated(first.loop)) : notSupplied(words),
+    halves(first?.coil, first?.closingCoil, words),
+    halves(first?.loop, first?.closingLoop, words),
     first?.temperature ? measured(showStated(first.temperature)) : notSupplied(words),
     orNotSupplied(first?.by, words)
   ])
   return rows.length === 0
     ? { kind: 'not-supplied', text: `${w.baseline}: ${words.binder.notSupplied}` }
     : { kind: 'table', caption: w.baseline, columns, rows }
+}
+
+/** Of three leads both halves, where both were measured. */
+function halves(
+  ohm: Quantity<'resistance'> | undefined,
+  closing: Quantity<'resistance'> | undefined,
+  words: Words
+): Value {
+  if (!ohm) return notSupplied(words)
+  return measured(closing ? words.wiring.halves(showStated(ohm), showStated(closing)) : showStated(ohm))
 }
 
 function pressures({ site, words }: PageContext): Block {

@@ -1,4 +1,5 @@
 import { isPresent } from '../../base/absent.ts'
+import { OHM_WORDS } from '../../plan/trends.ts'
 import { roundedText, showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { runsInService } from '../wire/subject.ts'
@@ -28,22 +29,29 @@ export const coilResistanceOff: SiteCheck = {
   },
   run: ({ site, plan, on }, report) => {
     for (const run of runsInService(site)) {
-      const statedOhm = plan.wires.get(run.id)?.coilOhm
-      const reading = readingsOf(site, run, 'coil', on).at(-1)
-      if (!reading || statedOhm === undefined || !isPresent(statedOhm) || looksAc(run, site, plan)) continue
-      const expectedOhm = onTheDay(statedOhm, reading)
-      const off = offBy(reading.ohm.si, expectedOhm)
-      if (off === undefined) continue
-      const coils = run.valves.length > 1 ? `the ${run.valves.length} coils read` : 'the coil read'
-      report({
-        subject: run.subject,
-        at: reading.at,
-        message:
-          `${run.name}: ${coils} ${showStated(reading.ohm)} on ${reading.on}, ${offText(off)} than the ` +
-          `${roundedText(expectedOhm, 2)}\u00a0Ω ${run.valves.length > 1 ? 'of their sheets together' : 'of its sheet'}${dayText(reading)}.`,
-        fix: coilFix(off),
-        values: { measured_ohm: reading.ohm.si, stated_ohm: statedOhm, off_percent: off * 100 }
-      })
+      const wire = plan.wires.get(run.id)
+      if (looksAc(run, site, plan)) continue
+      for (const [what, statedOhm] of [
+        ['coil', wire?.coilOhm],
+        ['closingCoil', wire?.closing?.coilOhm]
+      ] as const) {
+        const reading = readingsOf(site, run, what, on).at(-1)
+        if (!reading || statedOhm === undefined || !isPresent(statedOhm)) continue
+        const expectedOhm = onTheDay(statedOhm, reading)
+        const off = offBy(reading.ohm.si, expectedOhm)
+        if (off === undefined) continue
+        const coils =
+          run.valves.length > 1 ? `the ${run.valves.length} ${OHM_WORDS[what]}s read` : `the ${OHM_WORDS[what]} read`
+        report({
+          subject: run.subject,
+          at: reading.at,
+          message:
+            `${run.name}: ${coils} ${showStated(reading.ohm)} on ${reading.on}, ${offText(off)} than the ` +
+            `${roundedText(expectedOhm, 2)}\u00a0Ω ${run.valves.length > 1 ? 'of their sheets together' : 'of its sheet'}${dayText(reading)}.`,
+          fix: coilFix(off),
+          values: { measured_ohm: reading.ohm.si, stated_ohm: statedOhm, off_percent: off * 100 }
+        })
+      }
     }
   }
 }

@@ -2,7 +2,8 @@ import { READING_SPREAD, copperFactor } from '../../domain/wire/expected-reading
 import { sortedBy } from '../../base/collections.ts'
 import type { At } from '../../diagnostics/finding.ts'
 import { atMost } from '../../domain/within.ts'
-import type { Reading, Site, VisitReading } from '../../model/site.ts'
+import type { OhmOf, Reading, Site, VisitReading } from '../../model/site.ts'
+import { OHM_KEYS } from '../../plan/trends.ts'
 import type { IsoDate } from '../../units/date.ts'
 import type { Quantity } from '../../units/quantity.ts'
 import { showStated } from '../../units/show.ts'
@@ -26,7 +27,7 @@ export interface OhmReading {
 export function readingsOf(
   site: Site,
   { id, readings }: Pick<WiredRun, 'id' | 'readings'>,
-  what: 'coil' | 'loop',
+  what: OhmOf,
   on: IsoDate
 ): readonly OhmReading[] {
   const own = readings.flatMap(one => (one[what] ? [{ on: one.on, ...readingAt(one, what, one[what]) }] : []))
@@ -38,13 +39,9 @@ export function readingsOf(
   return sortedBy([...own, ...visited], one => one.on).filter(one => one.on <= on)
 }
 
-function readingAt(
-  record: Reading | VisitReading,
-  what: 'coil' | 'loop',
-  ohm: Quantity<'resistance'>
-): Omit<OhmReading, 'on'> {
+function readingAt(record: Reading | VisitReading, what: OhmOf, ohm: Quantity<'resistance'>): Omit<OhmReading, 'on'> {
   const { temperature } = record
-  return { ohm, at: at(record, what), ...(temperature ? { temperature } : {}) }
+  return { ohm, at: at(record, OHM_KEYS[what]), ...(temperature ? { temperature } : {}) }
 }
 
 /** What copper of so many ohms at 20 °C reads at the temperature of a reading; the same where none was noted. */

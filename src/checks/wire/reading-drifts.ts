@@ -1,4 +1,6 @@
 import { atLeast } from '../../domain/within.ts'
+import { OHM_READINGS } from '../../model/site.ts'
+import { OHM_WORDS } from '../../plan/trends.ts'
 import type { TrendPoint } from '../../plan/trends.ts'
 import { showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
@@ -37,7 +39,7 @@ export const readingDrifts: SiteCheck = {
   run: ({ site, plan }, report) => {
     for (const station of stationsInService(site)) {
       const trends = plan.trends.get(station.id)
-      const what = (['loop', 'coil'] as const).find(one => trends && isDrift(trends[one]))
+      const what = OHM_READINGS.find(one => trends && isDrift(trends[one]))
       const points = what && trends ? trends[what] : []
       const [first, last] = [points[0], points.at(-1)]
       if (!what || !first || last?.change === undefined) continue
@@ -46,7 +48,7 @@ export const readingDrifts: SiteCheck = {
         subject: station.zone,
         at: last.at,
         message:
-          `${stationName(station)}: the ${what} drifts: ${showStated(first.ohm)} on ${first.on}, ${showStated(last.ohm)} on ${last.on}, ` +
+          `${stationName(station)}: the ${OHM_WORDS[what]} drifts: ${showStated(first.ohm)} on ${first.on}, ${showStated(last.ohm)} on ${last.on}, ` +
           `${percent}\u00a0% ${last.change > 0 ? 'more' : 'less'}${first.at20Ohm !== undefined && last.at20Ohm !== undefined ? ' at 20\u00a0°C' : ''}, each reading of ${points.length} farther off.`,
         fix:
           last.change > 0

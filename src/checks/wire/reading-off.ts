@@ -1,6 +1,8 @@
 import { isPresent } from '../../base/absent.ts'
-import type { Site } from '../../model/site.ts'
-import type { Plan } from '../../plan/plan.ts'
+import type { Maybe } from '../../base/absent.ts'
+import type { OhmOf, Site } from '../../model/site.ts'
+import type { Plan, WirePlan } from '../../plan/plan.ts'
+import { OHM_WORDS } from '../../plan/trends.ts'
 import { roundedText, showStated } from '../../units/show.ts'
 import type { SiteCheck } from '../check.ts'
 import { looksAc } from '../valve/ac-coil.ts'
@@ -38,19 +40,21 @@ export const readingOff: SiteCheck = {
   run: ({ site, plan }, report) => {
     for (const run of runsInService(site)) {
       if (looksAc(run, site, plan)) continue
-      const held = heldAgainst(run, site, plan)
-      const off = held && offBy(held.reading.ohm.si, held.expectedOhm)
-      if (!held || off === undefined) continue
-      const { reading, what, expectedOhm, against } = held
-      report({
-        subject: run.subject,
-        at: reading.at,
-        message:
-          `${run.name}: the ${what} read ${showStated(reading.ohm)} on ${reading.on}, ${offText(off)} than ` +
-          `${roundedText(expectedOhm, 2)}\u00a0Ω (${against}).`,
-        fix: what === 'coil' ? coilFix(off) : (held.suggests ?? (off > 0 ? HIGH : LOW)),
-        values: { measured_ohm: reading.ohm.si, expected_ohm: expectedOhm, off_percent: off * 100 }
-      })
+      for (const half of HALVES) {
+        const held = heldAgainst(run, half, site, plan)
+        const off = held && offBy(held.reading.ohm.si, held.expectedOhm)
+        if (!held || off === undefined) continue
+        const { reading, what, expectedOhm, against } = held
+        report({
+          subject: run.subject,
+          at: reading.at,
+          message:
+            `${run.name}: the ${OHM_WORDS[what]} read ${showStated(reading.ohm)} on ${reading.on}, ${offText(off)} than ` +
+            `${roundedText(expectedOhm, 2)}\u00a0Ω (${against}).`,
+          fix: what === half.coil ? coilFix(off) : (held.suggests ?? (off > 0 ? HIGH : LOW)),
+          values: { measured_ohm: reading.ohm.si, expected_ohm: expectedOhm, off_percent: off * 100 }
+        })
+      }
     }
   }
 }
@@ -62,8 +66,20 @@ const LOW = 'Low means a short, or two coils on one output: part the wires at th
 /** A data plate tells the coil at 20 °C. */
 const NO_DAY = {}
 
+/** The pair of a coil; of three leads, common to open and common to close. */
+interface Half {
+  readonly loop: OhmOf
+  readonly coil: OhmOf
+  readonly coilOhm: (wire: WirePlan | undefined) => Maybe<number> | undefined
+}
+
+const HALVES: readonly Half[] = [
+  { loop: 'loop', coil: 'coil', coilOhm: wire => wire?.coilOhm },
+  { loop: 'closingLoop', coil: 'closingCoil', coilOhm: wire => wire?.closing?.coilOhm }
+]
+
 interface Held {
-  readonly what: 'loop' | 'coil'
+  readonly what: OhmOf
   readonly reading: OhmReading
   readonly expectedOhm: number
   /** Where the expected figure comes from, for the message. */
@@ -73,13 +89,14 @@ interface Held {
 }
 
 /** The last loop against what wire and coil come to; else the last loop or coil against the first one that was read. */
-function heldAgainst(run: WiredRun, site: Site, plan: Plan): Held | undefined {
-  const loops = readingsOf(site, run, 'loop', plan.on)
-  const coils = readingsOf(site, run, 'coil', plan.on)
+function heldAgainst(run: WiredRun, half: Half, site: Site, plan: Plan): Held | undefined {
+  const loops = readingsOf(site, run, half.loop, plan.on)
+  const coils = readingsOf(site, run, half.coil, plan.on)
   const wire = plan.wires.get(run.id)
   const [lastLoop, lastCoil] = [loops.at(-1), coils.at(-1)]
+  const statedOhm = half.coilOhm(wire)
   // A coil that was measured stands for itself: whether it is the right one is told by the valve's own check.
-  const coilOhm = lastCoil?.ohm.si ?? (wire && isPresent(wire.coilOhm) ? wire.coilOhm : undefined)
+  const coilOhm = lastCoil?.ohm.si ?? (statedOhm !== undefined && isPresent(statedOhm) ? statedOhm : undefined)
   if (lastLoop && coilOhm !== undefined && wire && isPresent(wire.loopOhm)) {
     const wireOhm = onTheDay(wire.loopOhm, lastLoop)
     // A coil that was measured on another day was as warm as that day; without its temperature it stands as read.
@@ -93,19 +110,19 @@ function heldAgainst(run: WiredRun, site: Site, plan: Plan): Held | undefined {
       coils: Math.max(1, run.valves.length)
     })
     return {
-      what: 'loop',
+      what: half.loop,
       reading: lastLoop,
       expectedOhm: wireOhm + coilThenOhm,
       against: parts,
       ...(told === undefined ? {} : { suggests: told })
     }
   }
-  const loop = sinceFirst('loop', loops)
+  const loop = sinceFirst(half.loop, loops)
   if (loop) return loop
-  return wire && isPresent(wire.coilOhm) ? undefined : sinceFirst('coil', coils)
+  return statedOhm !== undefined && isPresent(statedOhm) ? undefined : sinceFirst(half.coil, coils)
 }
 
-function sinceFirst(what: 'loop' | 'coil', readings: readonly OhmReading[]): Held | undefined {
+function sinceFirst(what: OhmOf, readings: readonly OhmReading[]): Held | undefined {
   const [first, last] = [readings[0], readings.at(-1)]
   if (!first || !last || first === last) return undefined
   return { what, reading: last, expectedOhm: first.ohm.si, against: `what it read on ${first.on}` }

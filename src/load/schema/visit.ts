@@ -35,6 +35,17 @@ const reading = record(
     supply: optional(id('At which supply.', 'S1')),
     coil: optional(quantity('At the coil, leads off.', 'resistance', '4.3 ohm', 'zero')),
     loop: optional(quantity('At the controller, leads off.', 'resistance', '4.4 ohm', 'zero')),
+    'closing-coil': optional(
+      quantity(
+        'At the coil of three leads, common to close; `coil` is then common to open.',
+        'resistance',
+        '12.4 ohm',
+        'zero'
+      )
+    ),
+    'closing-loop': optional(
+      quantity('At the controller, common to close, of a coil of three leads.', 'resistance', '14.1 ohm', 'zero')
+    ),
     temperature: optional(
       quantity('Of the air, so that ohms can be held against those of another day.', 'temperature', '12 °C', 'any')
     ),
@@ -125,6 +136,8 @@ function makeReading(raw: z.output<typeof reading>, at: At): VisitReading {
     supply: given(raw.supply),
     coil: given(raw.coil),
     loop: given(raw.loop),
+    closingCoil: given(raw['closing-coil']),
+    closingLoop: given(raw['closing-loop']),
     temperature: given(raw.temperature),
     answers: given(raw.answers),
     meter: given(raw.meter),

@@ -65,6 +65,7 @@ export const unitWords = {
     change: 'Change',
     temperature: 'Temp.',
     first: 'first',
+    closing: (station: string) => `${station} to close`,
     percent: (text: string) => `${text} %`,
     note: (cold: string, coldPercent: string, warm: string, warmPercent: string) =>
       `Change: against the first reading; both taken to 20 °C where both temperatures are on file, else as they stand. Copper at ${cold} reads ${coldPercent} % against 20 °C, at ${warm} ${warmPercent} %.`,

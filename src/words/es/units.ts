@@ -60,6 +60,7 @@ export const unitWords = {
   none: '–',
   toClose: 'para cerrar',
   trend: {
+    closing: (station: string) => `${station} para cerrar`,
     caption: 'Lecturas a lo largo de las visitas',
     loopAt: 'Bucle',
     coilAt: 'Bobina',
