@@ -6,7 +6,7 @@ import { rangeOf } from './range.ts'
 
 /** Controllers whose batteries are alike in all that is told of them, so that it is told once. */
 export interface BatteryGroup {
-  /** "C3, C4", "MR-01 to MR-16 (13)". */
+  /** "C3, C4", "MR-01 … MR-16 (13)". */
   readonly ids: string
   readonly controllers: readonly Controller[]
   readonly battery: BatteryPlan

@@ -1,6 +1,6 @@
 import { isAbsent, isPresent } from '../base/absent.ts'
 import { sum } from '../base/collections.ts'
-import { MONTHS, MONTH_NAMES, addDays } from '../units/date.ts'
+import { addDays } from '../units/date.ts'
 import { roundedText, show } from '../units/show.ts'
 import type { ChargeLife } from '../plan/power-plan.ts'
 import type { Block, TableBlock, Value } from './blocks.ts'
@@ -83,7 +83,7 @@ function untilRow({ ids, battery }: BatteryGroup, words: PageContext['words']): 
 function temperatureNotes(
   groups: readonly BatteryGroup[],
   units: PageContext['site']['units'],
-  { power }: PageContext['words']
+  { power, boxPage }: PageContext['words']
 ): readonly string[] {
   const w = power.life
   const charged = groups.flatMap(({ battery }) => (battery.charge ? [battery.charge] : []))
@@ -93,7 +93,7 @@ function temperatureNotes(
       ? [
           w.cold(
             ids,
-            MONTH_NAMES[coldest.month - 1] ?? '',
+            boxPage.months[coldest.month - 1] ?? '',
             show(coldest.meanC, 'temperature', units),
             percent(coldest.share)
           )
@@ -116,12 +116,12 @@ export function pulsesTable(groups: readonly BatteryGroup[], { words }: PageCont
     caption: w.caption,
     columns: [
       { label: words.power.life.controllers },
-      ...MONTHS.map(month => ({ label: month, ...right })),
+      ...words.time.months.map(month => ({ label: month, ...right })),
       { label: w.year, ...right }
     ],
     rows: groups.map(({ ids, battery: { pulsesByMonth = [] } }) => [
       stated(ids, true),
-      ...MONTHS.map((_, index) => computed(roundedText(pulsesByMonth[index] ?? 0, 0))),
+      ...words.time.months.map((_, index) => computed(roundedText(pulsesByMonth[index] ?? 0, 0))),
       computed(roundedText(sum(pulsesByMonth), 0))
     ]),
     notes: [w.note]

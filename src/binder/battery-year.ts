@@ -6,7 +6,7 @@ import type { BatteryGroup } from './battery-groups.ts'
 import { visitName } from './battery-visit.ts'
 import type { BatteryYearFigure, BatteryYearMark } from './figures/battery-year.ts'
 import type { Season } from '../model/site.ts'
-import { MONTHS, addDays, date, daysBetween, daysInMonth, inSeason, monthOf, yearOf } from '../units/date.ts'
+import { addDays, date, daysBetween, daysInMonth, inSeason, monthOf, yearOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 import { roundedText } from '../units/show.ts'
 
@@ -42,7 +42,7 @@ export function batteryYear(group: BatteryGroup, context: PageContext): Block[] 
     title: w.alt(group.ids, fitted, dueOn, roundedText(sum(pulses), 0), visit?.name),
     unit: w.unit,
     months: months.map((month, index) => ({
-      label: monthLabel(month, index, w.months),
+      label: monthLabel(month, index, words),
       pulses: pulses[index] ?? 0,
       text: roundedText(pulses[index] ?? 0, 0)
     })),
@@ -84,9 +84,9 @@ function pulsesIn({ from, days }: WholeMonth, byMonth: readonly number[], fitted
 }
 
 /** "Apr"; the first one and each January carry the year. */
-function monthLabel({ from }: WholeMonth, index: number, text: (short: string, year: string) => string): string {
-  const short = MONTHS[monthOf(from) - 1] ?? ''
-  return index === 0 || monthOf(from) === 1 ? text(short, from.slice(2, 4)) : short
+function monthLabel({ from }: WholeMonth, index: number, { power, time }: PageContext['words']): string {
+  const short = time.months[monthOf(from) - 1] ?? ''
+  return index === 0 || monthOf(from) === 1 ? power.year.months(short, from.slice(2, 4)) : short
 }
 
 /** Stretches of days in season, as shares. */

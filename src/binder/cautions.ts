@@ -58,7 +58,7 @@ export function cautionReasons(cautions: readonly ChosenCaution[], words: Cautio
     caption: words.reasons.caption,
     columns: [{ label: words.reasons.caution }, { label: words.reasons.because }],
     rows: cautions.map(({ id, reason }) => [
-      { text: `${cautionCard(id).signal}: ${words.texts[id].title}`, standing: 'stated' },
+      { text: `${words.signals[cautionCard(id).signal]}: ${words.texts[id].title}`, standing: 'stated' },
       { text: reason, standing: 'stated' }
     ]),
     notes: [words.reasons.graded(citeSource('ansi-z535-6'))]

@@ -14,7 +14,6 @@ import type { ExpectedReading } from '../domain/wire/expected-reading.ts'
 import type { Controller, Station } from '../model/site.ts'
 import { showClock } from '../units/clock.ts'
 import { show, showNumber, showStated } from '../units/show.ts'
-import { cautionWords } from '../words/en-US/cautions.ts'
 import type { FaultStepId } from '../words/en-US/faults.ts'
 
 export interface FaultStep {
@@ -94,7 +93,7 @@ function programLines({ site, words }: PageContext, controllers: readonly Contro
     const texts = [
       ...programs.map(one => {
         const starts = one.starts.map(start => showClock(start, site.units)).join(', ')
-        return words.boxPage.daysLine(one.id, daysText(one.days), starts)
+        return words.boxPage.daysLine(one.id, daysText(one.days, words), starts)
       }),
       ...(clock ? [words.binder.controllers.clocks[clock.daylightSaving]] : [])
     ]
@@ -107,8 +106,8 @@ function programLines({ site, words }: PageContext, controllers: readonly Contro
 
 /** The signal word, what can happen and what to do instead, in one line. */
 export function cautionLine(id: CautionId, { words }: PageContext): string {
-  const { short, instead } = cautionWords.texts[id]
-  return words.faults.caution(cautionCard(id).signal, short, instead)
+  const { short, instead } = words.cautions.texts[id]
+  return words.faults.caution(words.cautions.signals[cautionCard(id).signal], short, instead)
 }
 
 /** The same steps boiled down for one box, with its own figures; none where nothing is wired here. */
@@ -125,7 +124,9 @@ export function boxFaults(
       title,
       steps: [
         ...(cautions.includes('mains') ? [cautionLine('mains', context)] : []),
-        ...brief.cautions.map(([caution, text]) => words.faults.briefCaution(cautionCard(caution).signal, text)),
+        ...brief.cautions.map(([caution, text]) =>
+          words.faults.briefCaution(words.cautions.signals[cautionCard(caution).signal], text)
+        ),
         ...brief.todo,
         ...ownFigures(id, context, { stations, controllers }),
         ...brief.seen

@@ -5,7 +5,6 @@ import { computed, stated } from './values.ts'
 import { isAbsent, isPresent } from '../base/absent.ts'
 import { groupBy, sum } from '../base/collections.ts'
 import type { GivenPlan } from '../plan/advice-plan.ts'
-import { MONTHS } from '../units/date.ts'
 import { fromSi } from '../units/quantity.ts'
 import { show, showNumber, unitFor } from '../units/show.ts'
 import type { UnitSystem } from '../units/show.ts'
@@ -25,7 +24,7 @@ export function givenFigures(context: PageContext): Extract<Block, { kind: 'figu
     const total = (depths: readonly number[]) => show(sum(depths), 'depth', site.units)
     return {
       kind: 'figure',
-      figure: needGiven(name, needM, setM, site.units, w),
+      figure: needGiven(name, needM, setM, site.units, words),
       caption: isAbsent(needM)
         ? w.figureCaptionUnknown(name, total(setM), needM.reason)
         : w.figureCaption(name, total(needM), total(setM))
@@ -38,7 +37,7 @@ function needGiven(
   needM: GivenPlan['needM'],
   setM: readonly number[],
   units: UnitSystem,
-  w: PageContext['words']['advice']
+  { advice: w, time: { months } }: PageContext['words']
 ): FigureSpec {
   const unit = unitFor('depth', units)
   const inUnit = (m: number) => fromSi(m, unit, 'length')
@@ -50,7 +49,7 @@ function needGiven(
     unit,
     needLabel: w.needed,
     givenLabel: w.givenShort,
-    months: MONTHS.map((label, index) => {
+    months: months.map((label, index) => {
       const needed = need[index]
       const given = inUnit(setM[index] ?? 0)
       return needed === undefined ? { label, given } : { label, need: inUnit(needed), given }
@@ -76,7 +75,7 @@ export function givenTable(context: PageContext): Extract<Block, { kind: 'table'
       columns: [
         { label: w.station },
         { label: '' },
-        ...MONTHS.map(label => ({ label, align: right })),
+        ...words.time.months.map(label => ({ label, align: right })),
         { label: w.year, align: right }
       ],
       rows: groups.flatMap(({ ids, given: { needM, setM, advisedM } }) => [

@@ -113,7 +113,11 @@ function today(controller: Controller, { site, plan, words }: PageContext): Cont
     return w.runToday(program, showClock(from / 60, site.units), showClock(to / 60, site.units))
   })
   const settings = controller.programs.map(program =>
-    w.daysLine(program.id, daysText(program.days), program.starts.map(start => showClock(start, site.units)).join(', '))
+    w.daysLine(
+      program.id,
+      daysText(program.days, words),
+      program.starts.map(start => showClock(start, site.units)).join(', ')
+    )
   )
   return {
     controller: controller.id,

@@ -22,7 +22,7 @@ function label(box: Box & { readonly tag: string }, context: PublicContext): Lab
   const { site, plan, words, publicAddress } = context
   const w = words.label
   const url = tagUrl(publicAddress, box.tag)
-  const line = hazardLine(site)
+  const line = hazardLine(site, words.cautions)
   const stations = stationsAt(site, box)
   const batteries = site.controllers
     .filter(one => one.box === box.id)

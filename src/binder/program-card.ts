@@ -1,11 +1,10 @@
 import type { ProgramCardBlock } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { rangeOf } from './range.ts'
-import { daysText } from './days.ts'
-import { writeRunTime } from '../domain/schedule/text.ts'
-import { MONTHS } from '../units/date.ts'
+import { daysText, runTimeText } from './days.ts'
 import { showClock } from '../units/clock.ts'
 import { roundedText } from '../units/show.ts'
+import type { Words } from '../words/words.ts'
 import type { Controller, Program } from '../model/site.ts'
 
 /** The settings of each program in the order in which a person keys them in. `ids` are the controllers it stands for. */
@@ -25,9 +24,9 @@ function card(
 ): ProgramCardBlock {
   const w = words.binder.controllers
   const lines = [
-    { label: w.days, value: daysText(program.days) },
+    { label: w.days, value: daysText(program.days, words) },
     { label: w.starts, value: program.starts.map(start => showClock(start, site.units)).join(', ') },
-    { label: w.percent, value: percentText(program.monthlyPercent) }
+    { label: w.percent, value: percentText(program.monthlyPercent, words) }
   ]
   if (program.from ?? program.to) {
     lines.push({
@@ -47,14 +46,16 @@ function card(
       return {
         station: String(entry.number),
         waters: ids.length > 1 ? '–' : station ? [station.zone, station.waters].filter(Boolean).join(' · ') : '–',
-        runTime: writeRunTime(entry.runTime)
+        runTime: runTimeText(entry.runTime, words)
       }
     })
   }
 }
 
 /** "Jan 0 · Feb 0 · … %", or "100 %" all year. */
-export function percentText(percents: Program['monthlyPercent']): string {
+export function percentText(percents: Program['monthlyPercent'], { time }: Words): string {
   if (!percents) return '100 %'
-  return MONTHS.map((month, index) => `${month} ${roundedText((percents[index] ?? 1) * 100, 0)}`).join(' · ') + ' %'
+  return (
+    time.months.map((month, index) => `${month} ${roundedText((percents[index] ?? 1) * 100, 0)}`).join(' · ') + ' %'
+  )
 }

@@ -28,7 +28,7 @@ export function ruleRows(rule: WateringRule, site: Site, words: Words): Row[] {
   return [
     ...row(w.windows, windows(rule.windows)),
     ...row(w.barred, windows(rule.barred ?? [])),
-    ...row(w.days, rule.days ? daysText(rule.days) : addressDays(rule, site, words)),
+    ...row(w.days, rule.days ? daysText(rule.days, words) : addressDays(rule, site, words)),
     ...row(r.cap, rule.atMost ? r.capText(showStated(rule.atMost)) : undefined),
     ...row(r.except, rule.except?.join(', ')),
     ...row(r.holds, holds.join(', ')),
@@ -43,8 +43,8 @@ function addressDays({ daysByAddress }: WateringRule, { location }: Site, words:
   const r = words.totals.rule
   const number = location?.houseNumber
   const own = number === undefined ? undefined : daysByNumber(daysByAddress, number)
-  if (own && number !== undefined) return r.daysByAddress(daysText(own), number)
+  if (own && number !== undefined) return r.daysByAddress(daysText(own, words), number)
   const group = ({ digits, days }: AddressGroup) =>
-    digits.length === 0 ? r.groupNone(daysText(days)) : r.group(digits.join(', '), daysText(days))
+    digits.length === 0 ? r.groupNone(daysText(days, words)) : r.group(digits.join(', '), daysText(days, words))
   return daysByAddress.groups.map(group).join('; ')
 }

@@ -5,14 +5,15 @@ import { orNotSupplied, stated } from './values.ts'
 /** What the signal words, symbols and signs mean, before the first of them. */
 export function safetyWords({ site, words }: PageContext): Block {
   const w = words.handover.safety
+  const { signals } = words.cautions
   return {
     kind: 'facts',
     caption: w.words,
     rows: [
-      { label: 'DANGER', value: stated(w.danger) },
-      { label: 'WARNING', value: stated(w.warning) },
-      { label: 'CAUTION', value: stated(w.caution) },
-      { label: 'NOTICE', value: stated(w.notice) },
+      { label: signals.DANGER, value: stated(w.danger) },
+      { label: signals.WARNING, value: stated(w.warning) },
+      { label: signals.CAUTION, value: stated(w.caution) },
+      { label: signals.NOTICE, value: stated(w.notice) },
       { label: w.symbol, value: stated(w.symbolText) },
       { label: w.signs, value: stated(w.signsText) },
       { label: w.place, value: stated(w.placeText) },

@@ -1,7 +1,6 @@
 import { isAbsent } from '../base/absent.ts'
 import type { SolarPlan } from '../plan/power-plan.ts'
 import type { SolarVerdict } from '../domain/power/solar-month.ts'
-import { MONTH_NAMES } from '../units/date.ts'
 import { roundedText } from '../units/show.ts'
 import type { Block, State, Value } from './blocks.ts'
 import type { BatteryGroup } from './battery-groups.ts'
@@ -36,7 +35,7 @@ function panelBlocks(ids: string, solar: SolarPlan, words: PageContext['words'])
         { label: w.verdict }
       ],
       rows: solar.months.map(({ month, panelMj, yieldMah, drawnMah, verdict }) => [
-        computed(MONTH_NAMES[month - 1] ?? ''),
+        computed(words.boxPage.months[month - 1] ?? ''),
         number(panelMj),
         number(yieldMah),
         number(drawnMah),

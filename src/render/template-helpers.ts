@@ -6,6 +6,7 @@ import { binderPageCss, binderParts } from './binder-parts.ts'
 import { boxScriptData, jsonForScript } from './box-script-data.ts'
 import { coverLook } from './cover-look.ts'
 import { dates } from './dates.ts'
+import { patternSvg } from './figures/plan-legend.ts'
 import { figureSvg } from './figures/figure-svg.ts'
 import { fontCss } from './font-faces.ts'
 import { labelView } from './label-view.ts'
@@ -20,13 +21,24 @@ import { tableView } from './table-view.ts'
 /* Anything that hands back HTML, SVG, CSS or a script is written `| safe` in the template: it is escaped already. */
 
 /** Filters of the templates, by name. */
-export const templateFilters = { markdown, figureSvg, qrSvg, stateShape, json: jsonForScript, dates, telephone, lean }
+export const templateFilters = {
+  markdown,
+  figureSvg,
+  patternSvg,
+  qrSvg,
+  stateShape,
+  json: jsonForScript,
+  dates,
+  telephone,
+  lean
+}
 
 /** Functions and words that the templates of one language call, by name. */
 export function templateGlobals(words: Words): Readonly<Record<string, unknown>> {
   const { standings } = words.pages
   return {
     words: words.pages,
+    signalWords: words.cautions.signals,
     css,
     fontCss,
     alertSymbol,

@@ -15,6 +15,7 @@ import { officeWords } from './en-US/office.ts'
 import { stripWords } from './en-US/strips.ts'
 import { pressureWords } from './en-US/pressure.ts'
 import { powerWords } from './en-US/power.ts'
+import { timeWords } from './en-US/time.ts'
 import { totalsWords } from './en-US/totals.ts'
 import { unitWords } from './en-US/units.ts'
 import { waterWords } from './en-US/water.ts'
@@ -49,6 +50,7 @@ export interface Words {
   readonly strips: Translated<typeof stripWords>
   readonly power: Translated<typeof powerWords>
   readonly pressure: Translated<typeof pressureWords>
+  readonly time: Translated<typeof timeWords>
   readonly totals: Translated<typeof totalsWords>
   readonly units: Translated<typeof unitWords>
   readonly water: Translated<typeof waterWords>
@@ -77,6 +79,7 @@ export const EN_US: Words = {
   power: powerWords,
   pressure: pressureWords,
   strips: stripWords,
+  time: timeWords,
   totals: totalsWords,
   units: unitWords,
   water: waterWords,

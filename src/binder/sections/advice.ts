@@ -1,16 +1,15 @@
 import type { Block, ProgramCardBlock, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { daysText } from '../days.ts'
+import { daysText, runTimeText } from '../days.ts'
 import { givenFigures, givenTable } from '../given.ts'
 import { percentText, programCards } from '../program-card.ts'
 import { rangeOf } from '../range.ts'
 import { computed, stated } from '../values.ts'
 import { groupBy } from '../../base/collections.ts'
-import { writeDayRule, writeRunTime } from '../../domain/schedule/text.ts'
+import { writeDayRule } from '../../domain/schedule/text.ts'
 import type { Controller } from '../../model/site.ts'
 import type { AdvicePlan, AdvisedProgram, UnmetPlan } from '../../plan/advice-plan.ts'
 import { showClock } from '../../units/clock.ts'
-import { MONTHS } from '../../units/date.ts'
 import { roundedText, show } from '../../units/show.ts'
 import type { ShowAs } from '../../units/show.ts'
 
@@ -160,11 +159,11 @@ function advisedCard(
   const w = words.binder.controllers
   const clock = (minute: number) => showClock(minute, site.units)
   const lines = [
-    { label: w.days, value: daysText(program.days) },
+    { label: w.days, value: daysText(program.days, words) },
     { label: w.starts, value: program.starts.map(clock).join(', ') },
     {
       label: w.percent,
-      value: program.byMonthS ? words.advice.noPercent : percentText(program.monthlyPercent)
+      value: program.byMonthS ? words.advice.noPercent : percentText(program.monthlyPercent, words)
     }
   ]
   if (program.from ?? program.to)
@@ -182,7 +181,7 @@ function advisedCard(
       return {
         station: String(number),
         waters: ids.length > 1 ? '–' : station ? [station.zone, station.waters].filter(Boolean).join(' · ') : '–',
-        runTime: writeRunTime(runTime)
+        runTime: runTimeText(runTime, words)
       }
     })
   }
@@ -196,7 +195,7 @@ function byMonth({ stations, byMonthS }: AdvisedProgram, title: string, { words 
     {
       kind: 'table',
       caption: w.byMonth(title),
-      columns: [{ label: w.station }, ...MONTHS.map(label => ({ label, align: 'right' as const }))],
+      columns: [{ label: w.station }, ...words.time.months.map(label => ({ label, align: 'right' as const }))],
       rows: stations.map(({ number }, index) => [
         stated(String(number), true),
         ...(byMonthS[index] ?? []).map(s => computed(s === 0 ? '–' : roundedText(s / 60, 1), 'program-advice'))

@@ -69,7 +69,7 @@ function disposal({ site, plan, words }: PageContext): Block[] {
   if (!plan.cautions.some(({ id }) => id === 'battery-disposal')) return []
   return [
     { kind: 'heading', id: 'battery-disposal', text: words.power.disposal },
-    cautionBlock(site, 'battery-disposal')
+    cautionBlock(site, 'battery-disposal', words.cautions)
   ]
 }
 

@@ -5,7 +5,7 @@ import { isAbsent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { atMost } from '../../domain/within.ts'
 import type { BudgetZone, MeterPeriod } from '../../plan/budget-plan.ts'
-import { MONTHS, yearOf } from '../../units/date.ts'
+import { yearOf } from '../../units/date.ts'
 import { fromSi } from '../../units/quantity.ts'
 import { roundedText, show, showNumber, unitFor } from '../../units/show.ts'
 
@@ -143,7 +143,7 @@ function monthsFigure({ site, plan, words }: PageContext): Block {
       needLabel: w.estimated,
       givenLabel: w.programmed,
       months: months.map(({ estimatedM3, programmedM3 }, index) => ({
-        label: MONTHS[index] ?? '',
+        label: words.time.months[index] ?? '',
         given: amount(programmedM3),
         ...(isAbsent(estimatedM3) ? {} : { need: amount(estimatedM3) })
       })),

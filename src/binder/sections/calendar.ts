@@ -1,5 +1,5 @@
 import { groupBy, sum } from '../../base/collections.ts'
-import { MONTHS, MONTH_NAMES, addInterval } from '../../units/date.ts'
+import { addInterval } from '../../units/date.ts'
 import type { IsoDate } from '../../units/date.ts'
 import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
@@ -89,7 +89,7 @@ function months(due: readonly Due[], { plan, words }: PageContext): Block {
       ([what, all]) => `${what} (${all.map(one => one.on.slice(5)).join(', ')})`
     )
     return [
-      stated(`${MONTH_NAMES[Number(first.slice(5, 7)) - 1] ?? MONTHS[0]} ${first.slice(0, 4)}`),
+      stated(`${words.boxPage.months[Number(first.slice(5, 7)) - 1] ?? ''} ${first.slice(0, 4)}`),
       stated(named.join('; ') || w.nothing),
       mine.length === 0 ? stated(w.nothing) : computed(String(sum(mine.map(one => one.minutes))))
     ]

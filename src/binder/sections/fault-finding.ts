@@ -53,9 +53,9 @@ function stepBlocks(step: FaultStep, number: number, context: PageContext): Bloc
 }
 
 /** One that the site did not call for stands nowhere else, so it stands here whole. */
-function wholeCautions({ cautions }: FaultStep, { site, plan }: PageContext): Block[] {
+function wholeCautions({ cautions }: FaultStep, { site, plan, words }: PageContext): Block[] {
   const chosen = new Set(plan.cautions.map(one => one.id))
-  return cautions.filter(id => !chosen.has(id)).map(id => cautionBlock(site, id))
+  return cautions.filter(id => !chosen.has(id)).map(id => cautionBlock(site, id, words.cautions))
 }
 
 /** In one line those that Safety first has in full. */

@@ -13,10 +13,10 @@ export function safetySection(context: PageContext): Section {
     blocks: [
       { kind: 'paragraph', text: w.lead },
       safetyWords(context),
-      ...cautionBlocks(site, plan.cautions),
+      ...cautionBlocks(site, plan.cautions, words.cautions),
       { kind: 'paragraph', text: w.chosen, small: true },
       { kind: 'heading', id: 'cover', text: w.coverHeading },
-      coverTable(site)
+      coverTable(site, words.cautions)
     ]
   }
 }

@@ -5,7 +5,7 @@ import { totalsBlocks } from './totals.ts'
 import { computed, stated } from '../values.ts'
 import { rangeOf } from '../range.ts'
 import { groupBy, sum } from '../../base/collections.ts'
-import { MONTHS, yearOf } from '../../units/date.ts'
+import { yearOf } from '../../units/date.ts'
 import { roundedText, showNumber, unitFor } from '../../units/show.ts'
 import type { SchedulePlan, StationMonths } from '../../plan/plan.ts'
 
@@ -27,7 +27,8 @@ export function scheduleSection(context: PageContext): Section {
   }
 }
 
-const monthColumns = MONTHS.map(month => ({ label: month, align: 'right' as const }))
+const monthColumns = ({ time }: PageContext['words']) =>
+  time.months.map(month => ({ label: month, align: 'right' as const }))
 
 /** A row of a schedule with the controller it belongs to. */
 interface Row extends StationMonths {
@@ -72,7 +73,7 @@ function settingsTable(schedules: readonly SchedulePlan[], context: PageContext)
       ])
     ]
   })
-  return { ...monthly(w.minutesPerDay, w), rows }
+  return { ...monthly(w.minutesPerDay, context.words), rows }
 }
 
 /** Minutes, and water where a flow is stated, of the whole month. */
@@ -92,19 +93,20 @@ function monthTables(schedules: readonly SchedulePlan[], context: PageContext): 
   const unit = unitFor('volume', site.units)
   const missing = volumes.length < rows.length
   return [
-    { ...monthly(w.minutes, w), rows: minutes },
+    { ...monthly(w.minutes, words), rows: minutes },
     ...(volumes.length > 0
-      ? [{ ...monthly(`${w.volume}, ${unit}`, w), rows: volumes, ...(missing ? { notes: [w.noFlow] } : {}) }]
+      ? [{ ...monthly(`${w.volume}, ${unit}`, words), rows: volumes, ...(missing ? { notes: [w.noFlow] } : {}) }]
       : [])
   ]
 }
 
-function monthly(caption: string, w: PageContext['words']['binder']['schedule']): Omit<TableBlock, 'rows'> {
+function monthly(caption: string, words: PageContext['words']): Omit<TableBlock, 'rows'> {
+  const w = words.binder.schedule
   return {
     kind: 'table',
     wide: true,
     caption,
-    columns: [{ label: w.station }, { label: w.waters }, ...monthColumns, { label: w.year, align: 'right' }]
+    columns: [{ label: w.station }, { label: w.waters }, ...monthColumns(words), { label: w.year, align: 'right' }]
   }
 }
 
@@ -112,7 +114,7 @@ function figures(schedules: readonly SchedulePlan[], { site, words }: PageContex
   const w = words.binder.schedule
   const rows = schedules.flatMap(one => one.months)
   const byMonth = (of: (row: StationMonths) => readonly number[] | undefined) =>
-    MONTHS.map((_, index) => sum(rows.map(row => of(row)?.[index] ?? 0)))
+    words.time.months.map((_, index) => sum(rows.map(row => of(row)?.[index] ?? 0)))
   const minutes = byMonth(row => row.minutes)
   const volumes = byMonth(row => row.volumeM3)
   const blocks: Block[] = [
@@ -123,7 +125,7 @@ function figures(schedules: readonly SchedulePlan[], { site, words }: PageContex
         figure: 'months',
         title: w.figureTitle,
         unit: 'min',
-        months: MONTHS.map((label, index) => ({
+        months: words.time.months.map((label, index) => ({
           label,
           value: minutes[index] ?? 0,
           text: roundedText(minutes[index] ?? 0, 0)
@@ -139,7 +141,7 @@ function figures(schedules: readonly SchedulePlan[], { site, words }: PageContex
         figure: 'months',
         title: w.volumeFigureTitle,
         unit: unitFor('volume', site.units),
-        months: MONTHS.map((label, index) => ({
+        months: words.time.months.map((label, index) => ({
           label,
           value: volumes[index] ?? 0,
           text: showNumber(volumes[index] ?? 0, 'volume', site.units)

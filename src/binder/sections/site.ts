@@ -45,7 +45,7 @@ function referenceEtTable(site: Site, words: Words): Block | undefined {
   return {
     kind: 'table',
     caption: words.binder.site.referenceEt,
-    columns: MONTHS.map(label => ({ label, align: 'right' })),
+    columns: words.time.months.map(label => ({ label, align: 'right' })),
     rows: [MONTHS.map(month => statedQuantity(byMonth[month], words))]
   }
 }

@@ -10,7 +10,6 @@ import type { PhaseSpan } from '../../domain/water/phase-need.ts'
 import type { Station } from '../../model/site.ts'
 import type { WaterPlan } from '../../plan/plan.ts'
 import type { DeliveryPlan, FactorPlan, NeedMonth, NeedPlan } from '../../plan/water-plan.ts'
-import { MONTHS } from '../../units/date.ts'
 import { roundedText, show, unitFor } from '../../units/show.ts'
 
 interface Zone {
@@ -116,7 +115,11 @@ function monthsTable(zones: readonly Zone[], { words, site }: PageContext): Tabl
     kind: 'table',
     wide: true,
     caption: w.monthsCaption(unitFor('depth', site.units)),
-    columns: [{ label: w.station }, { label: '' }, ...MONTHS.map(label => ({ label, align: 'right' as const }))],
+    columns: [
+      { label: w.station },
+      { label: '' },
+      ...words.time.months.map(label => ({ label, align: 'right' as const }))
+    ],
     rows: groups.flatMap(group => {
       const [zone] = group
       if (!zone) return []

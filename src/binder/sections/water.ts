@@ -5,7 +5,6 @@ import { climateBlocks } from './water-climate.ts'
 import { needBlocks } from './water-need.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
-import { MONTHS } from '../../units/date.ts'
 import { roundedText, show } from '../../units/show.ts'
 import type { Station } from '../../model/site.ts'
 import type { IntakePlan, WaterPlan } from '../../plan/plan.ts'
@@ -102,7 +101,7 @@ function needTable(zones: readonly Zone[], { words }: PageContext): TableBlock {
       { label: w.station },
       { label: w.waters },
       { label: '' },
-      ...MONTHS.map(label => ({ label, align: 'right' as const }))
+      ...words.time.months.map(label => ({ label, align: 'right' as const }))
     ],
     rows: zones.flatMap(({ station, water }) => [
       [

@@ -7,6 +7,7 @@ import { changesWords } from './changes.ts'
 import { checklistWords } from './checklists.ts'
 import { climateWords } from './climate.ts'
 import { closeoutWords } from './closeout.ts'
+import { drawingWords } from './drawing.ts'
 import { dueWords } from './due.ts'
 import { faultWords } from './faults.ts'
 import { handoverWords } from './handover.ts'
@@ -16,6 +17,7 @@ import { pageWords } from './pages.ts'
 import { powerWords } from './power.ts'
 import { pressureWords } from './pressure.ts'
 import { stripWords } from './strips.ts'
+import { timeWords } from './time.ts'
 import { totalsWords } from './totals.ts'
 import { unitWords } from './units.ts'
 import { waterWords } from './water.ts'
@@ -36,6 +38,7 @@ export const ES: Words = {
   climate: climateWords,
   checklists: checklistWords,
   closeout: closeoutWords,
+  drawing: drawingWords,
   due: dueWords,
   faults: faultWords,
   handover: handoverWords,
@@ -44,6 +47,7 @@ export const ES: Words = {
   power: powerWords,
   pressure: pressureWords,
   strips: stripWords,
+  time: timeWords,
   totals: totalsWords,
   units: unitWords,
   water: waterWords,
