@@ -17,3 +17,13 @@ export function fleetCounts(sites: readonly Site[]): FleetCounts {
     stations: sum(sites.map(one => one.stations.length))
   }
 }
+
+/** The counts of single sites added up. */
+export function totalCounts(counts: readonly Omit<FleetCounts, 'sites'>[]): FleetCounts {
+  return {
+    sites: counts.length,
+    boxes: sum(counts.map(one => one.boxes)),
+    controllers: sum(counts.map(one => one.controllers)),
+    stations: sum(counts.map(one => one.stations))
+  }
+}

@@ -1,6 +1,6 @@
 import type { FindingsPage } from './pages.ts'
 import { findingGroups } from './finding-groups.ts'
-import { fleetCounts } from './fleet-counts.ts'
+import { totalCounts } from './fleet-counts.ts'
 import type { FleetInput } from './make-fleet-page.ts'
 import { countFindings } from '../diagnostics/finding.ts'
 import type { Finding } from '../diagnostics/finding.ts'
@@ -20,14 +20,14 @@ export function makeFindingsPage(input: FleetInput, general: readonly Finding[])
     language: words.language,
     title: w.findingsTitle,
     asOf: w.asOf(on),
-    lookedAt: w.lookedAt(fleetCounts(built.map(one => one.site)), left.length),
+    lookedAt: w.lookedAt(totalCounts(built.map(one => one.counts)), left.length),
     fleet: { label: w.fleetTitle, href: 'index.html' },
     sites: [
       ...(general.length > 0 ? [site('fleet', w.general, general)] : []),
       ...left.map(one => site(one.id, one.id, one.findings)),
       ...built
         .filter(one => one.findings.length > 0)
-        .map(one => site(one.site.id, one.site.title, one.findings, `${one.site.id}/index.html`))
+        .map(one => site(one.id, one.title, one.findings, `${one.id}/index.html`))
     ],
     empty: w.noFindings,
     foot: w.foot(version, on)

@@ -1,8 +1,7 @@
 import type { FleetPage } from './pages.ts'
 import type { Value } from './blocks.ts'
-import type { PageContext } from './context.ts'
 import { stated } from './values.ts'
-import { dueItems } from './due-items.ts'
+import type { SiteSummary } from './site-summary.ts'
 import type { DueItem } from './due-items.ts'
 import { sum } from '../base/collections.ts'
 import { countFindings } from '../diagnostics/finding.ts'
@@ -11,7 +10,7 @@ import type { IsoDate } from '../units/date.ts'
 import type { Words } from '../words/words.ts'
 
 export interface FleetInput {
-  readonly built: readonly PageContext[]
+  readonly built: readonly SiteSummary[]
   /** Sites whose files could not be understood, with what is wrong. */
   readonly left: readonly { readonly id: string; readonly findings: readonly Finding[] }[]
   readonly on: IsoDate
@@ -22,7 +21,7 @@ export interface FleetInput {
 /** All sites at a glance; links are relative to office/. */
 export function makeFleetPage({ built, left, on, words, version }: FleetInput): FleetPage {
   const w = words.office
-  const due = built.flatMap(context => dueItems(context))
+  const due = built.flatMap(one => one.due)
   const all = [...built.flatMap(one => one.findings), ...left.flatMap(one => one.findings)]
   const counts = countFindings(all)
   const total = (label: string, value: number) => ({ label, value: String(value) })
@@ -34,27 +33,24 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
     route: { label: words.due.route.link, href: 'route.html' },
     totals: [
       total(w.sites, built.length + left.length),
-      total(w.boxes, sum(built.map(one => one.site.boxes.length))),
-      total(w.controllers, sum(built.map(one => one.site.controllers.length))),
-      total(w.stations, sum(built.map(one => one.site.stations.length))),
+      total(w.boxes, sum(built.map(one => one.counts.boxes))),
+      total(w.controllers, sum(built.map(one => one.counts.controllers))),
+      total(w.stations, sum(built.map(one => one.counts.stations))),
       total(w.overdue, due.filter(one => one.kind === 'battery' && one.state === 'overdue').length),
       total(w.due60, due.filter(one => one.kind === 'battery' && one.state === 'due-soon').length),
       total(w.errors, counts.error),
       total(w.warnings, counts.warning)
     ],
     sites: [
-      ...built.map(context => ({
-        id: context.site.id,
-        title: context.site.title,
-        href: `${context.site.id}/index.html`,
-        place: words.binder.places[context.site.place],
-        boxes: context.site.boxes.length,
-        stations: context.site.stations.length,
-        nextDue: nextDue(
-          due.filter(one => one.site === context.site.id),
-          words
-        ),
-        counts: countFindings(context.findings)
+      ...built.map(site => ({
+        id: site.id,
+        title: site.title,
+        href: `${site.id}/index.html`,
+        place: site.place,
+        boxes: site.counts.boxes,
+        stations: site.counts.stations,
+        nextDue: nextDue(site.due, words),
+        counts: countFindings(site.findings)
       })),
       ...left.map(({ id, findings }) => ({
         id,

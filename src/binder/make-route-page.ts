@@ -1,16 +1,13 @@
 import type { Value } from './blocks.ts'
-import type { PageContext } from './context.ts'
-import { dueItems } from './due-items.ts'
 import type { DueItem } from './due-items.ts'
 import { sortedDue } from './make-fleet-page.ts'
 import { shoppingList } from './shopping.ts'
+import type { SiteSummary } from './site-summary.ts'
 import { minutesOf, PER_BOX, toolsOf } from './task-means.ts'
 import { groupBy, naturalKey, sortedBy, sum } from '../base/collections.ts'
 import type { LatLon } from '../domain/distance.ts'
 import { distanceM } from '../domain/distance.ts'
 import { areasOf, lengthM, shortOrder } from '../domain/route.ts'
-import { openJobs } from '../plan/open-jobs.ts'
-import { showWindow } from '../units/clock.ts'
 import { addDays, daysBetween, epochDay, weekdayOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Words } from '../words/words.ts'
@@ -57,7 +54,7 @@ export interface RouteStop {
 }
 
 export interface RouteInput {
-  readonly contexts: readonly PageContext[]
+  readonly sites: readonly SiteSummary[]
   readonly on: IsoDate
   readonly within: number
   readonly words: Words
@@ -68,16 +65,16 @@ export interface RouteInput {
 const AREA_M = 50_000
 
 interface Stop {
-  readonly context: PageContext
+  readonly site: SiteSummary
   readonly items: readonly DueItem[]
   readonly minutes: number
   readonly at?: LatLon
 }
 
 /** Everything without a date, overdue or due in time, by area and in a short order. A box stands once in it, with all its tasks. */
-export function makeRoutePage({ contexts, on, within, words, version }: RouteInput): RoutePage {
+export function makeRoutePage({ sites, on, within, words, version }: RouteInput): RoutePage {
   const w = words.due.route
-  const stops = contexts.flatMap(context => stopOf(context, on, within))
+  const stops = sites.flatMap(site => stopOf(site, on, within))
   const items = stops.flatMap(stop => stop.items)
   let number = 0
   const areas = inAreas(stops).map(({ name, stops: here, kmM }) => ({
@@ -101,19 +98,17 @@ export function makeRoutePage({ contexts, on, within, words, version }: RouteInp
   }
 }
 
-function stopOf(context: PageContext, on: IsoDate, within: number): Stop[] {
-  const items = sortedDue(dueItems(context)).filter(
+function stopOf(site: SiteSummary, on: IsoDate, within: number): Stop[] {
+  const items = sortedDue(site.due).filter(
     one => one.kind !== 'warranty-end' && (one.dueOn === undefined || daysBetween(on, one.dueOn) <= within)
   )
   if (items.length === 0) return []
-  const { latitude, longitude } = context.site.location ?? {}
-  const at = latitude === undefined || longitude === undefined ? {} : { at: { latitude, longitude } }
-  return [{ context, items, minutes: stopMinutes(items, context), ...at }]
+  return [{ site, items, minutes: stopMinutes(items, site), ...(site.at ? { at: site.at } : {}) }]
 }
 
-function stopMinutes(items: readonly DueItem[], context: PageContext): number {
+function stopMinutes(items: readonly DueItem[], { stop }: SiteSummary): number {
   const boxes = new Set(items.flatMap(item => item.box ?? []))
-  return sum(items.map(item => minutesOf(item, context))) + PER_BOX * boxes.size
+  return sum(items.map(item => minutesOf(item, stop))) + PER_BOX * boxes.size
 }
 
 interface Area {
@@ -141,13 +136,12 @@ function inAreas(stops: readonly Stop[]): Area[] {
 
 /** What stands behind the last comma of the addresses, as a rule the town. */
 function areaName(stops: readonly Stop[]): string {
-  const towns = stops.map(({ context: { site } }) => site.location?.address?.split(',').at(-1)?.trim() ?? site.title)
+  const towns = stops.map(({ site }) => site.stop.town ?? site.title)
   return [...new Set(towns)].slice(0, 3).join(', ')
 }
 
 function stopView(stop: Stop, before: Stop | undefined, number: number, words: Words): RouteStop {
-  const { context, items, minutes, at } = stop
-  const { site } = context
+  const { site, items, minutes, at } = stop
   const w = words.due.route
   const way = at && before?.at ? [w.where(kmText(distanceM(before.at, at)))] : []
   return {
@@ -161,29 +155,18 @@ function stopView(stop: Stop, before: Stop | undefined, number: number, words: W
       box: item.box ?? w.dash,
       what: item.subject === site.id || item.subject === item.box ? item.what : `${item.what}, ${item.subject}`,
       due: dueValue(item, words),
-      minutes: String(Math.round(minutesOf(item, context))),
+      minutes: String(Math.round(minutesOf(item, site.stop))),
       parts: item.needs.map(need => `${need.count} × ${need.item}`).join('; ') || w.dash
     }))
   }
 }
 
-function notesOf({ context, items }: Stop, words: Words): RouteStop['notes'] {
-  const { site, plan } = context
+function notesOf({ site: { stop }, items }: Stop, words: Words): RouteStop['notes'] {
   const w = words.due.route
-  const { road, laneClosure, trafficControlPlan, note } = site.workRules
-  const access = [
-    ...(site.location?.address === undefined ? [] : [site.location.address]),
-    ...(road === true ? [w.road] : []),
-    ...(laneClosure ? [w.lane(showWindow(laneClosure, site.units))] : []),
-    ...(trafficControlPlan === undefined ? [] : [w.traffic(trafficControlPlan)]),
-    ...site.wateringRules.flatMap(rule => rule.windows.map(one => w.watering(showWindow(one, site.units)))),
-    ...(note === undefined ? [] : [note])
-  ]
-  const open = openJobs(site, plan.on).map(job => w.openJob(job.text, job.since, job.owner ?? ''))
   return [
-    { label: w.access, text: access.join('; ') },
-    { label: w.tools, text: toolsOf(items, context).join('; ') },
-    { label: w.open, text: open.join('; ') }
+    { label: w.access, text: stop.access.join('; ') },
+    { label: w.tools, text: toolsOf(items, stop, words).join('; ') },
+    { label: w.open, text: stop.open.join('; ') }
   ].filter(one => one.text !== '')
 }
 
@@ -209,17 +192,17 @@ function shoppingTable(items: readonly DueItem[], words: Words): PlainTable {
 function weekTable(stops: readonly Stop[], on: IsoDate, words: Words): PlainTable {
   const w = words.due.route
   const { week, stops: sites, tasks, hours } = w.weekColumns
-  const all = stops.flatMap(({ context, items }) => items.map(item => ({ context, item })))
+  const all = stops.flatMap(({ site, items }) => items.map(item => ({ site, item })))
   const weeks = groupBy(all, ({ item }) =>
     item.dueOn === undefined || item.dueOn < on ? '' : addDays(item.dueOn, 1 - weekdayOf(epochDay(item.dueOn)))
   )
   const rows = sortedBy([...weeks], ([monday]) => monday).map(([monday, ones]) => {
-    const bySite = [...groupBy(ones, one => one.context)]
+    const bySite = [...groupBy(ones, one => one.site)]
     const minutes = sum(
-      bySite.map(([context, these]) =>
+      bySite.map(([site, these]) =>
         stopMinutes(
           these.map(one => one.item),
-          context
+          site
         )
       )
     )

@@ -5,7 +5,7 @@ import { runChecks, wordFault } from '../checks/run.ts'
 import { loadRegister } from '../load/register.ts'
 import { loadSite } from '../load/site.ts'
 import type { LoadedSite } from '../load/loaded.ts'
-import type { Fleet } from '../model/fleet.ts'
+import type { Fleet, RegisteredTag } from '../model/fleet.ts'
 import type { Site } from '../model/site.ts'
 import { makePlan } from '../plan/make-plan.ts'
 import type { Plan } from '../plan/plan.ts'
@@ -40,14 +40,24 @@ export function assessFleet(folder: string, on: IsoDate, only: readonly string[]
   const sources = readFleet(folder)
   refuseUnknownSites(sources, only)
   const loaded = sources.sites.map(one => loadOne(one, sources))
-  const register = sources.register ? loadRegister(sources.register) : { tags: [], faults: [] }
-  const fleet: Fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: register.tags }
+  const { tags, general } = readRegister(sources)
+  const fleet: Fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: tags }
   const sites = sources.sites.flatMap<AssessedSite>((one, index) => {
     const load = loaded[index]
     if (!load || (only.length > 0 && !only.includes(one.id))) return []
     return [assessOne(one, load, fleet, on)]
   })
-  return { on, sources, fleet, sites, general: register.faults.map(fault => wordFault('', fault, CHECKS)) }
+  return { on, sources, fleet, sites, general }
+}
+
+/** The register, and what is wrong with it. */
+export function readRegister({ register }: Pick<FleetSources, 'register'>): {
+  readonly tags: readonly RegisteredTag[]
+  readonly general: readonly Finding[]
+} {
+  if (!register) return { tags: [], general: [] }
+  const { tags, faults } = loadRegister(register)
+  return { tags, general: faults.map(fault => wordFault('', fault, CHECKS)) }
 }
 
 /** Every finding of an assessment in the one order. */
@@ -55,12 +65,14 @@ export function allFindings({ general, sites }: Assessment): Finding[] {
   return sortFindings([...general, ...sites.flatMap(one => one.findings)])
 }
 
-function loadOne(one: SiteSources, sources: FleetSources): LoadedSite {
+/** A site from its texts. */
+export function loadOne(one: SiteSources, { shared }: Pick<FleetSources, 'shared'>): LoadedSite {
   const files = [...(one.site ? [one.site] : []), ...one.visits]
-  return loadSite({ id: one.id, files, tables: one.tables ?? [], shared: sources.shared })
+  return loadSite({ id: one.id, files, tables: one.tables ?? [], shared })
 }
 
-function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: IsoDate): AssessedSite {
+/** A loaded site planned and checked, within the fleet whose tags it must not share. */
+export function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet, on: IsoDate): AssessedSite {
   const plan = loaded.site ? makePlan(loaded.site, on) : undefined
   const findings = runChecks({ loaded, fleet, ...(plan ? { plan } : {}) }, CHECKS)
   const files = loaded.site

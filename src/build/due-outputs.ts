@@ -12,8 +12,14 @@ export function allDue(contexts: readonly PageContext[]): DueItem[] {
   return sortedDue(contexts.flatMap(dueItems))
 }
 
+/** What an event needs to know of its site. */
+export interface CalendarSite {
+  readonly site: Pick<PageContext['site'], 'id' | 'location'>
+  readonly publicAddress: string
+}
+
 /** The due list as a calendar feed. Its identities carry the host of the public address, which printed labels depend on already. */
-export function calendarOf(items: readonly DueItem[], contexts: readonly PageContext[], on: IsoDate): string {
+export function calendarOf(items: readonly DueItem[], contexts: readonly CalendarSite[], on: IsoDate): string {
   const places = new Map(contexts.map(({ site }) => [site.id, site.location ?? {}]))
   const host = (contexts[0]?.publicAddress ?? '')
     .replace(/^[A-Z]+:\/\//iu, '')

@@ -1,7 +1,8 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
-import { dirname, join, sep } from 'node:path'
+import { mkdirSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
 import { diskTrouble } from './disk-trouble.ts'
 import { filesBelow, isFile, linkOrCopy, removeQuietly, sameBytes } from './output-files.ts'
+import { outputPlace, placeOutput } from './place-output.ts'
 import { nextFolder, ownedFolder } from './output-folder.ts'
 import { MARKER, readMarker, writeMarker } from './output-marker.ts'
 import type { Marker, PrintRecord } from './output-marker.ts'
@@ -34,6 +35,10 @@ export interface Stage {
   readonly keep: (patterns: readonly string[]) => void
   /** Carries over one file of the last output; false where it is not there. */
   readonly carry: (path: string) => boolean
+  /** Tells of a file that was put in place by another process. */
+  readonly note: (path: string, fate: 'changed' | 'unchanged') => void
+  /** Carries over a file that is known to be what this build would write. */
+  readonly repeat: (path: string) => void
   /** Path in the last output. */
   readonly lastPath: (path: string) => string
   readonly recordPrint: (pdf: string, record: PrintRecord) => void
@@ -81,12 +86,7 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
   const fates = new Map<string, 'changed' | 'unchanged' | 'kept'>()
   const prints: Record<string, PrintRecord> = {}
   const lastPath = (path: string): string => join(folder, path)
-  const place = (path: string): string => {
-    const target = join(next, path)
-    if (!target.startsWith(next + sep)) throw new Error(`${path} is no path below the output folder.`)
-    mkdirSync(dirname(target), { recursive: true })
-    return target
-  }
+  const place = outputPlace(next)
 
   const write = ({ path, content }: OutputFile): void => {
     const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content
@@ -96,11 +96,12 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
       if (sameBytes(target, bytes)) return
       throw new Error(`${path} is written twice, with different content.`)
     }
-    rmSync(target, { force: true })
-    const same = sameBytes(lastPath(path), bytes)
-    if (same) linkOrCopy(lastPath(path), target)
-    else writeFileSync(target, bytes)
-    fates.set(path, same ? 'unchanged' : 'changed')
+    fates.set(path, placeOutput(lastPath(path), target, bytes))
+  }
+  const note: Stage['note'] = (path, fate) => void fates.set(path, fate)
+  const repeat = (path: string): void => {
+    linkOrCopy(lastPath(path), place(path))
+    fates.set(path, 'unchanged')
   }
   const carry = (path: string): boolean => {
     if (fates.has(path)) return true
@@ -125,7 +126,7 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
     return { changed: of('changed'), unchanged: of('unchanged'), kept: of('kept'), removed }
   }
   const recordPrint = (pdf: string, record: PrintRecord): void => void (prints[pdf] = record)
-  return { stage: { folder: next, last, write, keep, carry, lastPath, recordPrint }, settle }
+  return { stage: { folder: next, last, write, keep, carry, note, repeat, lastPath, recordPrint }, settle }
 }
 
 function asExpression(pattern: string): RegExp {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { findNeedle, findSpelled, privateNeedles } from '../domain/privacy/needles.ts'
+import { needleIndex } from '../domain/privacy/needle-index.ts'
+import type { NeedleIndex } from '../domain/privacy/needle-index.ts'
 import type { Site } from '../model/site.ts'
-import { filesBelow } from './output-files.ts'
 
 /** A public file with a private word in it. */
 export interface Leak {
@@ -17,32 +17,45 @@ interface PublicFile {
   readonly bytes: Uint8Array
 }
 
+/** A private word and whose it is. */
+export interface PrivateWordOf {
+  readonly site: string
+  readonly label: string
+  readonly text: string
+}
+
 /**
- * Reads everything below public/ once more as it would be hosted, pages of earlier builds among it, and looks for the private words of every
- * site. The pages are made from what holds nothing private; this looks at what really stands there, pictures and what is written inside them
- * included, so that a slip of ours cannot get past.
+ * Reads public files once more as they would be hosted, and looks for the private words of every site. The pages are made from what holds nothing
+ * private; this looks at what really stands there, pictures and what is written inside them included, so that a slip of ours cannot get past.
  */
-export function leaksBelow(folder: string, sites: readonly Site[]): Leak[] {
-  const paths = filesBelow(folder).filter(path => path.startsWith('public/'))
-  return findLeaks(
-    paths.map(path => ({ path, bytes: readFileSync(join(folder, path)) })),
-    sites
+export function findLeaksAt(folder: string, paths: readonly string[], words: readonly PrivateWordOf[]): Leak[] {
+  return paths.flatMap(path => findLeaksOf([{ path, bytes: readFileSync(join(folder, path)) }], words))
+}
+
+export function findLeaks(files: readonly PublicFile[], sites: readonly Pick<Site, 'id' | 'privateWords'>[]): Leak[] {
+  return findLeaksOf(
+    files,
+    sites.flatMap(site => site.privateWords.map(({ label, text }) => ({ site: site.id, label, text })))
   )
 }
 
-export function findLeaks(files: readonly PublicFile[], sites: readonly Site[]): Leak[] {
-  const words = sites.flatMap(site =>
-    site.privateWords.map(word => ({ site: site.id, label: word.label, needles: privateNeedles(word.text) }))
-  )
+const indexes = new WeakMap<readonly PrivateWordOf[], NeedleIndex>()
+
+function indexOf(words: readonly PrivateWordOf[]): NeedleIndex {
+  const index = indexes.get(words) ?? needleIndex(words.map(word => word.text))
+  indexes.set(words, index)
+  return index
+}
+
+function findLeaksOf(files: readonly PublicFile[], words: readonly PrivateWordOf[]): Leak[] {
+  const index = indexOf(words)
   return files.flatMap(({ path, bytes }) => {
-    const text = readableText(path, bytes)
     const isScript = path.endsWith('.js')
-    return words
-      .filter(({ needles }) => {
-        // Numbers of a script are its own; it is the same for every site.
-        const sought = isScript ? needles.filter(needle => /\p{L}/u.test(needle)) : needles
-        return (findNeedle(text, sought) ?? findSpelled(text, sought)) !== undefined
-      })
+    // Numbers of a script are its own; it is the same for every site.
+    const wanted = (needle: string) => !isScript || /\p{L}/u.test(needle)
+    return index
+      .wordsIn(readableText(path, bytes), wanted)
+      .flatMap(position => words[position] ?? [])
       .map(({ site, label }) => ({ path, site, label }))
   })
 }

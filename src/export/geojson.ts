@@ -7,7 +7,7 @@ interface Point {
   readonly coordinates: readonly number[]
 }
 
-interface Feature {
+export interface Feature {
   readonly type: 'Feature'
   readonly id: string
   /** RFC 7946, section 3.2: null where the place is not known. */
@@ -27,8 +27,13 @@ export interface FeatureCollection {
 export function boxesGeojson(contexts: readonly PageContext[]): FeatureCollection {
   return {
     type: 'FeatureCollection',
-    features: contexts.flatMap(({ site }) => [siteFeature(site), ...site.boxes.map(box => boxFeature(site, box))])
+    features: contexts.flatMap(({ site }) => siteFeatures(site))
   }
+}
+
+/** A site and its boxes, in order. */
+export function siteFeatures(site: Site): Feature[] {
+  return [siteFeature(site), ...site.boxes.map(box => boxFeature(site, box))]
 }
 
 /** What is due, each at its box where that has a position, else at its site. */

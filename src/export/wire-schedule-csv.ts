@@ -29,10 +29,16 @@ const COLUMNS = [
 
 /** A row a station, in SI units; a cell is empty where the figure is not known. */
 export function wireScheduleCsv(contexts: readonly PageContext[]): string {
-  const rows = contexts.flatMap(({ site, plan }) =>
-    site.stations.map(station => row(site.id, station, plan.wires.get(station.id)))
-  )
+  return wireScheduleOf(contexts.flatMap(wireRows))
+}
+
+/** The same from rows made before. */
+export function wireScheduleOf(rows: readonly (readonly Cell[])[]): string {
   return csvText(COLUMNS, rows)
+}
+
+export function wireRows({ site, plan }: Pick<PageContext, 'site' | 'plan'>): Cell[][] {
+  return site.stations.map(station => row(site.id, station, plan.wires.get(station.id)))
 }
 
 function row(site: string, station: Station, wire: WirePlan | undefined): Cell[] {

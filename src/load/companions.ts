@@ -44,6 +44,11 @@ export function companionsOf(front: FrontMatter, shared: readonly SourceText[]):
   }
 }
 
+/** What the shared files say of the company, as every site of the fleet carries it. */
+export function readCompany(shared: readonly SourceText[]): Companions['company'] {
+  return readAll([COMPANY_FILE], shared, company, makeCompany).made.get(COMPANY_FILE)
+}
+
 interface ReadAll<T> {
   readonly made: ReadonlyMap<string, T>
   readonly fronts: readonly FrontMatter[]

@@ -20,6 +20,8 @@ export interface RenderOptions {
   readonly environment?: Environment
   /** Folder of the templates; pages stand in its `pages/`. */
   readonly templates?: string
+  /** Another one where templates may have changed; templates read under the same one are not read again. */
+  readonly stamp?: string
 }
 
 const OUTPUT = 'underlid-output'
@@ -33,7 +35,7 @@ export async function renderPages(pages: readonly PagePlan[], options: RenderOpt
   if (faults.length > 0) throw new Error(faults.join('\n'))
   if (pages.length === 0) return []
   const templates = options.templates ?? join(PROJECT, 'templates')
-  const render = pageRenderer(options.environment)
+  const render = pageRenderer(options.environment, options.stamp)
   const broken = new Map<string, string[]>()
   const html = (page: PagePlan): string => {
     try {

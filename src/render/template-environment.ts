@@ -23,9 +23,18 @@ const PUBLIC = ['box-page', 'gone', 'tag-entry']
 /** Renders a page as it is written: `template` is a file name in templates/pages without its ending. */
 export type PageRenderer = (template: string, view: object) => string
 
+/** Compiled templates of one stamp. */
+let compiled: { readonly stamp: string; readonly environments: Map<Words, nunjucks.Environment> } | undefined
+
+function environmentsFor(stamp: string | undefined): Map<Words, nunjucks.Environment> {
+  if (stamp === undefined) return new Map<Words, nunjucks.Environment>()
+  if (compiled?.stamp !== stamp) compiled = { stamp, environments: new Map<Words, nunjucks.Environment>() }
+  return compiled.environments
+}
+
 /** Each page in the language that its view names, by one environment a language. `own` stands for all of them in tests. */
-export function pageRenderer(own?: nunjucks.Environment): PageRenderer {
-  const environments = new Map<Words, nunjucks.Environment>()
+export function pageRenderer(own?: nunjucks.Environment, stamp?: string): PageRenderer {
+  const environments = environmentsFor(stamp)
   const environmentOf = (words: Words): nunjucks.Environment => {
     const known = environments.get(words) ?? templateEnvironment(words)
     environments.set(words, known)

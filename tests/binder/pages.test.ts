@@ -5,6 +5,7 @@ import { publicContext } from '../../src/binder/context.ts'
 import { dueItems } from '../../src/binder/due-items.ts'
 import { makeBoxPage } from '../../src/binder/make-box-page.ts'
 import { makeFleetPage, sortedDue } from '../../src/binder/make-fleet-page.ts'
+import { siteSummary } from '../../src/binder/site-summary.ts'
 import { makeGonePage } from '../../src/binder/make-gone-page.ts'
 import { makeLabelSheet } from '../../src/binder/make-labels.ts'
 import { tagQr, tagUrl } from '../../src/binder/tag-url.ts'
@@ -111,7 +112,13 @@ describe('a tag that no longer stands for a box', () => {
 })
 
 describe('the office', () => {
-  const page = makeFleetPage({ built: contexts, left: [], on: date('2026-05-01'), words: EN_US, version: '0' })
+  const page = makeFleetPage({
+    built: contexts.map(one => siteSummary(one, EN_US)),
+    left: [],
+    on: date('2026-05-01'),
+    words: EN_US,
+    version: '0'
+  })
 
   it('counts what the sites hold', () => {
     const total = (label: string) => Number(page.totals.find(one => one.label === label)?.value)

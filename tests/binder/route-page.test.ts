@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { makeRoutePage } from '../../src/binder/make-route-page.ts'
+import { siteSummary } from '../../src/binder/site-summary.ts'
 import { EN_US } from '../../src/words/words.ts'
 import { ON, agreed, contexts } from '../export/due-fixture.ts'
 
-const page = (within = 60, of = contexts) => makeRoutePage({ contexts: of, on: ON, within, words: EN_US, version: '0' })
+const page = (within = 60, of = contexts) =>
+  makeRoutePage({ sites: of.map(one => siteSummary(one, EN_US)), on: ON, within, words: EN_US, version: '0' })
 const stops = (one: ReturnType<typeof page>) => one.areas.flatMap(area => area.stops)
 const mercer = stops(page()).find(stop => stop.site === 'mercer-row')
 

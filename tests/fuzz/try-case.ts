@@ -4,7 +4,9 @@ import type { Assessment } from '../../src/build/assess.ts'
 import { readAttachments } from '../../src/build/attachments.ts'
 import { dataOutputs } from '../../src/build/data-outputs.ts'
 import { contextOf } from '../../src/build/page-context.ts'
-import { planPages } from '../../src/build/page-plans.ts'
+import { planFleetPages } from '../../src/build/fleet-pages.ts'
+import { digestOf } from '../../src/build/site-digest.ts'
+import { planSitePages } from '../../src/build/site-pages.ts'
 import { publicAddressOf } from '../../src/build/public-address.ts'
 import { CHECKS } from '../../src/checks/list.ts'
 import type { Finding, Place } from '../../src/diagnostics/finding.ts'
@@ -64,8 +66,15 @@ async function planAll(assessment: Assessment): Promise<void> {
     )
   )
   const asked = new Set(contexts.map(one => one.site.id))
-  planPages({ assessment, contexts, asked, words: EN_US, version: '0' })
-  dataOutputs(assessment, contexts)
+  const digests = assessment.sites.map(({ id, findings }) => {
+    const context = contexts.find(one => one.site.id === id)
+    return digestOf(id, findings, context, context ? planSitePages(context, assessment.fleet).tags : [])
+  })
+  const { on, general, fleet, sources } = assessment
+  const common = { folder: sources.folder, on, register: fleet.register, general, digests, asked }
+  const work = { ...common, words: EN_US, version: '0' }
+  planFleetPages(work)
+  dataOutputs(work, address)
 }
 
 function badFindings(findings: readonly Finding[], folder: string): string[] {

@@ -1,5 +1,4 @@
 import type { Command } from 'commander'
-import { allFindings } from '../../build/assess.ts'
 import { stopwatch } from '../../build/clock.ts'
 import type { BuildResult, BuildWish } from '../../build/pipeline.ts'
 import { countFindings } from '../../diagnostics/finding.ts'
@@ -63,13 +62,12 @@ async function run(wish: BuildWish, options: BuildOptions): Promise<void> {
 }
 
 function tell(result: BuildResult, wish: BuildWish, { say, aside, complain, paint }: Output, seconds: number): void {
-  const { assessment, built, leftOut, report, prints } = result
-  const findings = allFindings(assessment)
+  const { on, findings, built, leftOut, report, prints } = result
   const failing = findings.filter(one => leftOut.includes(one.site))
   if (failing.length > 0) complain(`${findingsText(failing, paint)}\n`)
   const pages = report.changed.length + report.unchanged.length
   say(
-    `${built.length} site${built.length === 1 ? '' : 's'} built as of ${assessment.on}: ${pages} files, ${report.changed.length} changed.`
+    `${built.length} site${built.length === 1 ? '' : 's'} built as of ${on}: ${pages} files, ${report.changed.length} changed.`
   )
   if (prints) {
     say(
@@ -85,20 +83,20 @@ function tell(result: BuildResult, wish: BuildWish, { say, aside, complain, pain
   aside(`Written to ${wish.out} in ${seconds.toFixed(1)} s.`)
 }
 
-function exitCode({ assessment, leftOut, prints }: BuildResult, strict: boolean): number {
+function exitCode({ findings, leftOut, prints }: BuildResult, strict: boolean): number {
   if (leftOut.length > 0 || (prints && (prints.failed.length > 0 || prints.noBrowser !== undefined)))
     return EXIT.refused
-  return strict && countFindings(allFindings(assessment)).error > 0 ? EXIT.found : EXIT.done
+  return strict && countFindings(findings).error > 0 ? EXIT.found : EXIT.done
 }
 
-function resultJson({ assessment, built, leftOut, report, prints }: BuildResult): object {
+function resultJson({ on, findings, built, leftOut, report, prints }: BuildResult): object {
   return {
     schema: 1,
-    on: assessment.on,
+    on,
     built,
     left_out: leftOut,
     files: { changed: report.changed, unchanged: report.unchanged.length, kept: report.kept, removed: report.removed },
     ...(prints ? { prints } : {}),
-    counts: countFindings(allFindings(assessment))
+    counts: countFindings(findings)
   }
 }

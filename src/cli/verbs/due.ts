@@ -7,6 +7,7 @@ import { Refusal } from '../../base/refusal.ts'
 import type { DueItem } from '../../binder/due-items.ts'
 import type { PageContext } from '../../binder/context.ts'
 import { makeRoutePage } from '../../binder/make-route-page.ts'
+import { siteSummary } from '../../binder/site-summary.ts'
 import { toolVersion } from '../../build/tool-version.ts'
 import { routeText } from '../../report/route.ts'
 import { EN_US } from '../../words/words.ts'
@@ -56,7 +57,8 @@ function answer(
 ): void {
   const { say, pass } = makeOutput(options)
   if (options.route) {
-    const page = makeRoutePage({ contexts, on, within, words: EN_US, version: toolVersion() })
+    const sites = contexts.map(context => siteSummary(context, EN_US))
+    const page = makeRoutePage({ sites, on, within, words: EN_US, version: toolVersion() })
     return say(options.format === 'json' ? JSON.stringify(page, undefined, 2) : routeText(page))
   }
   if (options.format === 'csv') return pass(dueCsv(items, on))

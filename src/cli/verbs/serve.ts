@@ -2,7 +2,6 @@ import { join } from 'node:path'
 import type { Command } from 'commander'
 import { Refusal } from '../../base/refusal.ts'
 import { serve } from '../../build/serve.ts'
-import { allFindings } from '../../build/assess.ts'
 import { PROJECT } from '../../../setup/browser.mjs'
 import { countsText } from '../../report/text.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
@@ -24,13 +23,13 @@ export function addServe(program: Command): void {
       const { buildFleet } = await import('../../build/pipeline.ts')
       const rebuild = async (): Promise<boolean> => {
         try {
-          const { assessment, leftOut } = await buildFleet({
+          const { findings, leftOut } = await buildFleet({
             sites: options.sites,
             out: options.out,
             on: dayOf(options)
           })
           say(
-            `Built. ${countsText(allFindings(assessment))}.${leftOut.length > 0 ? ` Left out: ${leftOut.join(', ')}; see "npx underlid check".` : ''}`
+            `Built. ${countsText(findings)}.${leftOut.length > 0 ? ` Left out: ${leftOut.join(', ')}; see "npx underlid check".` : ''}`
           )
           return true
         } catch (error) {

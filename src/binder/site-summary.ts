@@ -1,0 +1,76 @@
+import type { PageContext } from './context.ts'
+import { dueItems } from './due-items.ts'
+import type { DueItem } from './due-items.ts'
+import { fleetCounts } from './fleet-counts.ts'
+import type { FleetCounts } from './fleet-counts.ts'
+import type { Finding } from '../diagnostics/finding.ts'
+import type { LatLon } from '../domain/distance.ts'
+import { openJobs } from '../plan/open-jobs.ts'
+import { showWindow } from '../units/clock.ts'
+import type { Words } from '../words/words.ts'
+
+/** What a route sheet needs to know of a site beside what is due there. */
+export interface SiteStop {
+  /** What stands behind the last comma of the address, as a rule the town. */
+  readonly town?: string
+  readonly stations: number
+  readonly winterByAir: boolean
+  readonly access: readonly string[]
+  readonly open: readonly string[]
+}
+
+/**
+ * What the pages of the whole fleet tell of one site, as plain data without maps or functions: it is kept from one build to the next, so that a
+ * site that did not change is not read again. Nothing private is in it.
+ */
+export interface SiteSummary {
+  readonly id: string
+  readonly title: string
+  readonly place: string
+  readonly counts: Omit<FleetCounts, 'sites'>
+  readonly findings: readonly Finding[]
+  readonly due: readonly DueItem[]
+  readonly at?: LatLon
+  readonly stop: SiteStop
+}
+
+export function siteSummary(context: PageContext, words: Words): SiteSummary {
+  const { site, findings } = context
+  const { boxes, controllers, stations } = fleetCounts([site])
+  const { latitude, longitude } = site.location ?? {}
+  return {
+    id: site.id,
+    title: site.title,
+    place: words.binder.places[site.place],
+    counts: { boxes, controllers, stations },
+    findings,
+    due: dueItems(context),
+    ...(latitude === undefined || longitude === undefined ? {} : { at: { latitude, longitude } }),
+    stop: stopOf(context, words)
+  }
+}
+
+function stopOf({ site, plan }: PageContext, words: Words): SiteStop {
+  const w = words.due.route
+  const town = site.location?.address?.split(',').at(-1)?.trim()
+  return {
+    ...(town === undefined ? {} : { town }),
+    stations: site.stations.length,
+    winterByAir: site.winter?.method === 'air',
+    access: accessOf(site, words),
+    open: openJobs(site, plan.on).map(job => w.openJob(job.text, job.since, job.owner ?? ''))
+  }
+}
+
+function accessOf(site: PageContext['site'], words: Words): string[] {
+  const w = words.due.route
+  const { road, laneClosure, trafficControlPlan, note } = site.workRules
+  return [
+    ...(site.location?.address === undefined ? [] : [site.location.address]),
+    ...(road === true ? [w.road] : []),
+    ...(laneClosure ? [w.lane(showWindow(laneClosure, site.units))] : []),
+    ...(trafficControlPlan === undefined ? [] : [w.traffic(trafficControlPlan)]),
+    ...site.wateringRules.flatMap(rule => rule.windows.map(one => w.watering(showWindow(one, site.units)))),
+    ...(note === undefined ? [] : [note])
+  ]
+}
