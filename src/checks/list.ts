@@ -1,7 +1,9 @@
 import type { Check } from './check.ts'
 import { ingressRating } from './box/ingress-rating.ts'
+import { lidNotHeld } from './box/lid-not-held.ts'
 import { loadRating } from './box/load-rating.ts'
 import { lockWithoutKey } from './box/lock-without-key.ts'
+import { mountingAgainstSheet } from './box/mounting-against-sheet.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
 import { attachmentNotThere } from './closeout/attachment-not-there.ts'
@@ -111,8 +113,10 @@ import { spliceWithoutBox } from './wire/splice-without-box.ts'
 /** Every check, sorted by code. A test sees to the order, to the header of each, and to the page of cases beside it. */
 export const CHECKS: readonly Check[] = [
   ingressRating,
+  lidNotHeld,
   loadRating,
   lockWithoutKey,
+  mountingAgainstSheet,
   noPhoto,
   noTies,
   photoNotThere,

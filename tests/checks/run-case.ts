@@ -26,6 +26,7 @@ const WORKED_SHEETS: readonly Named[] = [
   { name: 'loop-limit', keys: 'limits: { loop: 10 ohm }\n' },
   { name: 'length-cap', keys: 'limits: { lengths: [{ length: 100 ft }] }\n' },
   { name: 'weekdays-only', keys: 'day-rules: [weekdays]\n' },
+  { name: 'on-a-wall', keys: 'mounting: on a wall or a post\n' },
   { name: 'three-a-day', keys: 'starts-a-day: 3\n' },
   { name: 'no-cycles', keys: 'cycle-soak: no\n' },
   { name: 'two-leads', keys: 'three-lead: no\nmaster-output: no\npump-output: no\nsensor-inputs: 1\n' },
