@@ -1,4 +1,6 @@
-import { rmSync } from 'node:fs'
+import { readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 
 /**
  * Starts the first browser that starts: `{ browser, place, failures }`, without `browser` where none did. `launch` is puppeteer's.
@@ -6,6 +8,7 @@ import { rmSync } from 'node:fs'
  */
 export async function startFirst(launch, places) {
   const failures = []
+  sweepProfiles()
   for (const place of places) {
     for (const sandbox of process.getuid?.() === 0 ? [false] : [true, false]) {
       try {
@@ -26,17 +29,47 @@ const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 }
 function closeOnSignals(browser) {
   const child = browser.process()
   const profile = child?.spawnargs.find(arg => arg.startsWith('--user-data-dir='))?.slice('--user-data-dir='.length)
+  const sweep = () => quietly(() => profile && rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
   const end = signal => {
     quietly(() => child?.kill('SIGKILL'))
     // Its helpers are a process group of their own, except on Windows.
     quietly(() => process.kill(-child.pid, 'SIGKILL'))
-    quietly(() => profile && rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
+    sweep()
     process.exit(SIGNALS[signal])
   }
+  child?.once('exit', sweep)
   for (const signal of Object.keys(SIGNALS)) process.on(signal, end)
   browser.once('disconnected', () => {
     for (const signal of Object.keys(SIGNALS)) process.off(signal, end)
   })
+}
+
+const PROFILE = /^underlid-browser-(\d+)-\d+$/
+let profiles = 0
+
+/** A browser's temporary folder carries the number of our process, so that a later run knows what a killed one left. */
+function profileFolder() {
+  profiles += 1
+  return join(tmpdir(), `underlid-browser-${process.pid}-${profiles}`)
+}
+
+/** What is left of runs that were killed: nobody else could tidy up after them. */
+function sweepProfiles() {
+  quietly(() => {
+    for (const name of readdirSync(tmpdir())) {
+      const pid = Number(PROFILE.exec(name)?.[1])
+      if (pid && !isRunning(pid)) quietly(() => rmSync(join(tmpdir(), name), { recursive: true, force: true }))
+    }
+  })
+}
+
+function isRunning(pid) {
+  try {
+    process.kill(pid, 0)
+    return true
+  } catch (error) {
+    return error.code === 'EPERM'
+  }
 }
 
 function quietly(work) {
@@ -57,6 +90,7 @@ function launchOptions(place, sandbox) {
     headless: place.shell || /headless.shell/.test(place.path) ? 'shell' : true,
     pipe: true,
     timeout: 30_000,
+    userDataDir: profileFolder(),
     // Seen to by closeOnSignals.
     handleSIGINT: false,
     handleSIGTERM: false,

@@ -57,8 +57,7 @@ export class DiskFolder {
     }
     for (const [path, entry] of image) {
       if (this.held.get(path) === entry) continue
-      this.put(path, entry)
-      this.held.set(path, entry)
+      if (this.put(path, entry)) this.held.set(path, entry)
     }
   }
 
@@ -70,16 +69,18 @@ export class DiskFolder {
     this.sweep(dirname(below))
   }
 
-  private put(path: string, entry: Entry): void {
+  /** False where something else stands in the way: two entries of an image may want one place. */
+  private put(path: string, entry: Entry): boolean {
     const place = join(this.folder, path)
     for (let above = dirname(place); above.length > this.folder.length; above = dirname(above))
-      if (existsSync(above) && !lstatSync(above).isDirectory()) return
+      if (existsSync(above) && !lstatSync(above).isDirectory()) return false
     mkdirSync(dirname(place), { recursive: true })
-    if (existsSync(place)) return
+    if (existsSync(place)) return false
     if (entry.kind === 'folder') mkdirSync(place, { recursive: true })
     else if (entry.kind === 'link') symlinkSync(entry.to, place)
     else writeFileSync(place, entry.bytes)
     if (entry.kind === 'locked') chmodSync(place, 0)
+    return true
   }
 }
 

@@ -1,0 +1,158 @@
+import { spawn, spawnSync } from 'node:child_process'
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { diceOf } from '../fuzz/dice.ts'
+import { brokenOutput, brokenSites, browsersOf, temporaries, treeHash } from './state.ts'
+
+const PROJECT = resolve(import.meta.dirname, '../..')
+const SITE = 'kestrel-cross'
+const ON = ['--on', '2026-05-01']
+const ROWS = [
+  'kind,id,where,lat,lon,ties,station,box,area',
+  'box,VB4,"west splitter, by the sign",54.97013,-1.61035,1.2 m from sign; 3.4 m from curb,,,',
+  'valve,,,,,,K1/2,VB4,141 m²',
+  ''
+].join('\r\n')
+
+export const VERBS = ['build', 'print', 'record', 'import', 'tag'] as const
+export type Verb = (typeof VERBS)[number]
+
+const ARGUMENTS: Readonly<Record<Verb, readonly string[]>> = {
+  build: ['build', ...ON],
+  print: ['print', ...ON],
+  record: ['record', SITE, '--by', 'A. Hand', '--found', 'lid cracked', ...ON],
+  import: ['import', 'rows.csv', '--site', SITE, '--write', ...ON],
+  tag: ['tag', '--replace', '7KQ3F9X', ...ON]
+}
+
+export interface KillReport {
+  readonly kills: number
+  readonly byVerb: Readonly<Record<string, number>>
+  /** Runs that had ended before they were to be killed. */
+  readonly tooLate: number
+  /** How often the output was found moved aside, to be put back by the next run. */
+  readonly between: number
+  readonly recoveries: number
+  readonly failures: readonly string[]
+}
+
+/** Starts runs, kills each at a moment drawn by the seed, and looks at what is left; now and then a whole run follows. */
+export async function killRuns(wish: {
+  readonly kills: number
+  readonly seed: number
+  readonly recoverEvery?: number
+}): Promise<KillReport> {
+  const { kills, seed, recoverEvery = 5 } = wish
+  const dice = diceOf(seed)
+  const work = mkdtempSync(join(tmpdir(), 'underlid-kills-'))
+  const folder = join(work, 'work')
+  const failures: string[] = []
+  const byVerb: Record<string, number> = {}
+  let [tooLate, between, recoveries] = [0, 0, 0]
+  const env = { ...process.env }
+  const run = (args: readonly string[]): { status: number | null; said: string } => {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [join(PROJECT, 'setup/underlid.mjs'), ...args], {
+      cwd: folder,
+      encoding: 'utf8',
+      env
+    })
+    return { status, said: `${stdout}${stderr}` }
+  }
+  const restoreSites = (revision: number): void => {
+    rmSync(join(folder, 'sites'), { recursive: true, force: true })
+    for (const name of ['_shared', 'tags.csv', SITE])
+      cpSync(join(PROJECT, 'sites', name), join(folder, 'sites', name), { recursive: true })
+    const file = join(folder, 'sites', SITE, 'site.md')
+    writeFileSync(file, readFileSync(file, 'utf8').replace(/^revision: .*$/mu, `revision: "${revision}"`))
+  }
+  try {
+    mkdirSync(folder)
+    writeFileSync(join(folder, 'rows.csv'), ROWS)
+    restoreSites(0)
+    const lasts: Record<string, number> = {}
+    for (const verb of VERBS) {
+      const start = performance.now()
+      const { status, said } = run(ARGUMENTS[verb])
+      lasts[verb] = performance.now() - start
+      if (status !== 0) failures.push(`${verb} without a kill ended with ${status}: ${said.slice(0, 300)}`)
+    }
+    for (let kill = 0; kill < kills; kill += 1) {
+      const verb = VERBS[kill % VERBS.length] ?? 'build'
+      restoreSites(kill + 1)
+      const before = existsSync(join(folder, 'dist')) ? treeHash(join(folder, 'dist')) : undefined
+      const sites = treeHash(join(folder, 'sites'))
+      const delay = (lasts[verb] ?? 1000) * (0.25 + 0.8 * dice.share())
+      const signal = dice.pick(['SIGKILL', 'SIGKILL', 'SIGKILL', 'SIGTERM', 'SIGINT'] as const)
+      const ended = await killed(ARGUMENTS[verb], { folder, env, delay, signal })
+      byVerb[verb] = (byVerb[verb] ?? 0) + 1
+      if (ended === 'before') tooLate += 1
+      const tell = (what: string): void =>
+        void failures.push(`kill ${kill} of ${verb} by ${signal} after ${delay.toFixed(0)} ms: ${what}`)
+      const dist = join(folder, 'dist')
+      if (!existsSync(dist)) {
+        if (before === undefined || temporaries(folder).length > 0) between += 1
+        else tell('the output is gone')
+      } else for (const broken of brokenOutput(dist)) tell(broken)
+      if ((verb === 'record' || verb === 'import' || verb === 'tag') && existsSync(dist) && before !== treeHash(dist))
+        tell('the output changed')
+      if ((verb === 'build' || verb === 'print') && sites !== treeHash(join(folder, 'sites'))) tell('the sites changed')
+      for (const broken of brokenSites(join(folder, 'sites'))) tell(broken)
+      await gone(pid => `browser ${pid} is left`, tell)
+      if (kill % recoverEvery !== recoverEvery - 1 && kill !== kills - 1) continue
+      recoveries += 1
+      const next = run([dice.pick(['build', 'print']), ...ON])
+      if (next.status !== 0) tell(`the next run ended with ${next.status}: ${next.said.slice(0, 400)}`)
+      for (const broken of brokenOutput(dist)) tell(`after the next run ${broken}`)
+      const left = temporaries(folder)
+      if (left.length > 0) tell(`after the next run these are left: ${left.join(', ')}`)
+    }
+    const profiles = readdirSync(tmpdir()).filter(name => pids.some(pid => name.startsWith(`underlid-browser-${pid}-`)))
+    if (
+      profiles.length > 0 &&
+      spawnSync(process.execPath, [join(PROJECT, 'setup/underlid.mjs'), 'print', ...ON, '--out', 'fresh'], {
+        cwd: folder,
+        env
+      }).status === 0
+    ) {
+      const still = profiles.filter(name => existsSync(join(tmpdir(), name)))
+      if (still.length > 0) failures.push(`temporary folders of browsers are left: ${still.join(', ')}`)
+    }
+    return { kills, byVerb, tooLate, between, recoveries, failures }
+  } finally {
+    rmSync(work, { recursive: true, force: true })
+  }
+}
+
+/** Ids of the runs that were started, so that what they leave can be told from what others leave. */
+const pids: number[] = []
+
+interface Kill {
+  readonly folder: string
+  readonly env: NodeJS.ProcessEnv
+  readonly delay: number
+  readonly signal: NodeJS.Signals
+}
+
+function killed(args: readonly string[], { folder, env, delay, signal }: Kill): Promise<'before' | 'killed'> {
+  return new Promise(done => {
+    const child = spawn(process.execPath, [join(PROJECT, 'setup/underlid.mjs'), ...args], {
+      cwd: folder,
+      env,
+      stdio: 'ignore'
+    })
+    if (child.pid) pids.push(child.pid)
+    const timer = setTimeout(() => child.kill(signal), delay)
+    child.once('exit', (_code, by) => {
+      clearTimeout(timer)
+      done(by === null && child.killed === false ? 'before' : 'killed')
+    })
+  })
+}
+
+/** Browsers end by themselves when the run that started them does; they are given a few seconds. */
+async function gone(words: (pid: number) => string, tell: (what: string) => void): Promise<void> {
+  const ours = (): number[] => pids.flatMap(pid => browsersOf(`underlid-browser-${pid}-`))
+  for (let wait = 0; wait < 50 && ours().length > 0; wait += 1) await new Promise(resolve => setTimeout(resolve, 100))
+  for (const pid of ours()) tell(words(pid))
+}
