@@ -14,6 +14,7 @@ import { Refusal } from '../base/refusal.ts'
 import { readFleet } from './read-fleet.ts'
 import type { FleetSources, SiteSources } from './read-fleet.ts'
 import { attachmentFaults } from './attachments.ts'
+import { goneSiteFaults } from './gone-sites.ts'
 import { photoFaults } from './photos.ts'
 
 /** One site as read, planned and checked. Without a plan its files could not be understood; the findings say why. */

@@ -82,6 +82,7 @@ import { tagDuplicate } from './tag/duplicate.ts'
 import { tagIssuedButGone } from './tag/issued-but-gone.ts'
 import { tagMalformed } from './tag/malformed.ts'
 import { tagMissing } from './tag/missing.ts'
+import { tagSiteGone } from './tag/site-gone.ts'
 import { tagUnregistered } from './tag/unregistered.ts'
 import { acCoil } from './valve/ac-coil.ts'
 import { answersWrong } from './valve/answers-wrong.ts'
@@ -195,6 +196,7 @@ export const CHECKS: readonly Check[] = [
   tagIssuedButGone,
   tagMalformed,
   tagMissing,
+  tagSiteGone,
   tagUnregistered,
   acCoil,
   answersWrong,

@@ -1,4 +1,5 @@
 import { attachmentFaults } from '../../src/build/attachments.ts'
+import { goneSiteFaults } from '../../src/build/gone-sites.ts'
 import { photoFaults } from '../../src/build/photos.ts'
 import { isSiteCheck, runChecks, wordFault } from '../../src/checks/run.ts'
 import type { Check } from '../../src/checks/check.ts'
@@ -43,9 +44,12 @@ const PARTIAL_SITE: readonly string[] = ['file/dangling-reference', 'file/duplic
 export function findingsOf(check: Check, one: Case): Finding[] {
   const input = inputOf(one)
   const loaded = loadSite(input)
-  const register = loadRegister(one.register === undefined ? baseRegister : { ...baseRegister, text: one.register })
+  const text = one.register === undefined ? baseRegister : { ...baseRegister, text: one.register }
+  const register = loadRegister(text)
   if (!isSiteCheck(check)) {
-    const faults = [...loaded.faults, ...register.faults, ...filesOf(loaded)]
+    const sites = [{ id: BASE_ID }, ...one.sites.map(({ name }) => ({ id: name }))]
+    const gone = goneSiteFaults({ folder: 'sites', register: text, sites }, register.tags)
+    const faults = [...loaded.faults, ...register.faults, ...gone, ...filesOf(loaded)]
     return faults.filter(fault => fault.code === check.card.code).map(fault => wordFault(BASE_ID, fault, [check]))
   }
   const site = understood(loaded, register.faults)
