@@ -8,6 +8,16 @@ import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
 import { attachmentNotThere } from './closeout/attachment-not-there.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
+import { backflowRegister } from './closeout/backflow-register.ts'
+import { closeoutContacts } from './closeout/contacts.ts'
+import { closeoutEstablishment } from './closeout/establishment.ts'
+import { closeoutPhotographs } from './closeout/photographs.ts'
+import { closeoutSignOffs } from './closeout/sign-offs.ts'
+import { closeoutSpares } from './closeout/spares.ts'
+import { closeoutTestReports } from './closeout/test-reports.ts'
+import { closeoutTraining } from './closeout/training.ts'
+import { warrantyTerms } from './closeout/warranty-terms.ts'
+import { warrantyVisits } from './closeout/warranty-visits.ts'
 import { warrantyStart } from './closeout/warranty-start.ts'
 import { daysNotOffered } from './controller/days-not-offered.ts'
 import { noPlaceToStand } from './controller/no-place-to-stand.ts'
@@ -122,7 +132,17 @@ export const CHECKS: readonly Check[] = [
   noTies,
   photoNotThere,
   attachmentNotThere,
+  backflowRegister,
+  closeoutContacts,
+  closeoutEstablishment,
+  closeoutPhotographs,
+  closeoutSignOffs,
+  closeoutSpares,
+  closeoutTestReports,
+  closeoutTraining,
   warrantyStart,
+  warrantyTerms,
+  warrantyVisits,
   daysNotOffered,
   noPlaceToStand,
   notOnItsSheet,

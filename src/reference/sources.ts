@@ -125,6 +125,18 @@ export const SOURCES = {
     part: 'long axis and flattening of the ellipsoid',
     standing: 'from memory'
   },
+  'mwelo-492-9': {
+    title: 'California Code of Regulations, title 23, model water efficient landscape ordinance',
+    part: '492.9 and 492.12, certificate of completion and audit',
+    year: '2015',
+    standing: 'read in a copy'
+  },
+  'wsu-32-80': {
+    title: 'Washington State University design standards 32 80 00, irrigation',
+    part: 'spare heads of each model, 10 percent',
+    year: '2017',
+    standing: 'read in a copy'
+  },
   'ufgs-closeout': {
     title: 'Unified Facilities Guide Specification, Closeout Submittals',
     part: '1.3, warranty management',

@@ -4,7 +4,8 @@ import { readPdf } from '../../src/render/pdf-read.ts'
 
 /** The text of a finished binder, section by section, as a program that did not write it reads it. */
 export interface BinderText {
-  readonly pages: number
+  /** One for each page. */
+  readonly pageTexts: readonly string[]
   /** By title, small letters and no spaces. */
   readonly sections: ReadonlyMap<string, string>
   readonly whole: string
@@ -16,7 +17,7 @@ export const squeezed = (text: string): string => text.toLowerCase().replace(/[\
 export async function binderText(path: string): Promise<BinderText> {
   const bytes = new Uint8Array(readFileSync(path))
   const { bookmarks } = await readPdf(bytes, { bookmarks: true })
-  const pages = await pageTexts(bytes)
+  const pages = await textsOf(bytes)
   const heads = bookmarks
     .filter(one => one.depth === 0)
     .map(one => ({ ...one, title: one.title.replace(/^\d+\s+/u, '') }))
@@ -29,10 +30,10 @@ export async function binderText(path: string): Promise<BinderText> {
     const to = next ? text.lastIndexOf(squeezed(next.title)) : -1
     sections.set(title, to > from ? text.slice(from, to) : text.slice(from))
   })
-  return { pages: pages.length, sections, whole: pages.join('') }
+  return { pageTexts: pages, sections, whole: pages.join('') }
 }
 
-async function pageTexts(data: Uint8Array): Promise<string[]> {
+async function textsOf(data: Uint8Array): Promise<string[]> {
   const task = getDocument({
     data: data.slice(),
     verbosity: VerbosityLevel.ERRORS,

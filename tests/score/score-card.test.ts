@@ -67,6 +67,16 @@ describe('the list of an owner at closeout, against the finished binders', () =>
       }
   })
 
+  it('every page but the cover bears the data date and the revision', () => {
+    for (const site of SITES) {
+      const { pageTexts } = textOf(site)
+      const bare = pageTexts.flatMap((text, index) =>
+        index > 0 && !(text.includes(`dataof${ON}`) && text.includes('revision')) ? [index + 1] : []
+      )
+      expect(bare, site).toEqual([])
+    }
+  })
+
   it('lines about form name a test that is there', () => {
     for (const { n, proved = [] } of REQUIREMENTS)
       for (const { file, title } of proved) {

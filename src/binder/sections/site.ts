@@ -75,6 +75,7 @@ function placeRows(site: Site, words: Words): Row[] {
 function rulesRows(site: Site, words: Words): Row[] {
   const w = words.binder.site
   const rows: Row[] = site.wateringRules.flatMap(rule => ruleRows(rule, site, words))
+  if (rows.length === 0) rows.push({ label: w.rule, value: orNotSupplied(undefined, words) })
   const { laneClosure, trafficControlPlan, road, note } = site.workRules
   if (laneClosure) rows.push({ label: w.laneClosure, value: stated(showWindow(laneClosure, site.units)) })
   if (note) rows.push({ label: w.workNote, value: stated(note) })
