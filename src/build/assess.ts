@@ -41,7 +41,7 @@ export function assessFleet(folder: string, on: IsoDate, only: readonly string[]
   const sources = readFleet(folder)
   refuseUnknownSites(sources, only)
   const loaded = sources.sites.map(one => loadOne(one, sources))
-  const { tags, general } = readRegister(sources)
+  const { tags, general } = readRegister(sources, only)
   const fleet: Fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: tags }
   const sites = sources.sites.flatMap<AssessedSite>((one, index) => {
     const load = loaded[index]
@@ -51,14 +51,15 @@ export function assessFleet(folder: string, on: IsoDate, only: readonly string[]
   return { on, sources, fleet, sites, general }
 }
 
-/** The register, and what is wrong with it. */
-export function readRegister({ register }: Pick<FleetSources, 'register'>): {
-  readonly tags: readonly RegisteredTag[]
-  readonly general: readonly Finding[]
-} {
-  if (!register) return { tags: [], general: [] }
-  const { tags, faults } = loadRegister(register)
-  return { tags, general: faults.map(fault => wordFault('', fault, CHECKS)) }
+/** The register, and what is wrong with it. Sites that are gone are told where no site is asked for by name. */
+export function readRegister(
+  sources: Pick<FleetSources, 'folder' | 'register' | 'sites'>,
+  only: readonly string[] = []
+): { readonly tags: readonly RegisteredTag[]; readonly general: readonly Finding[] } {
+  if (!sources.register) return { tags: [], general: [] }
+  const { tags, faults } = loadRegister(sources.register)
+  const gone = only.length > 0 ? [] : goneSiteFaults(sources, tags)
+  return { tags, general: [...faults, ...gone].map(fault => wordFault('', fault, CHECKS)) }
 }
 
 /** Every finding of an assessment in the one order. */
