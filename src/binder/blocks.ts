@@ -8,6 +8,8 @@ import type { BatteryYearFigure } from './figures/battery-year.ts'
 import type { NeedGivenFigure } from './figures/need-given.ts'
 import type { StripLoadFigure, WeekStripFigure } from './figures/week-strip.ts'
 import type { FaultStepBlock } from './fault-step-block.ts'
+import type { PlanFigure } from './figures/plan.ts'
+import type { BoxFindBlock, ChartBlock, SheetBlock } from './sheet-blocks.ts'
 import type { WiringFigure } from './figures/wiring.ts'
 
 /** How a value came to be known. Each looks different in print, and never by colour alone. */
@@ -106,6 +108,7 @@ export type FigureSpec =
   | NeedGivenFigure
   | PressureWayFigure
   | WiringFigure
+  | PlanFigure
   | BatteryYearFigure
   /** The year, month by month: bars with the number above each. */
   | {
@@ -160,6 +163,9 @@ export type Block =
   | WorkingBlock
   | IndexBlock
   | AttachmentBlock
+  | SheetBlock
+  | BoxFindBlock
+  | ChartBlock
   | { readonly kind: 'figure'; readonly figure: FigureSpec; readonly caption: string }
   | { readonly kind: 'picture'; readonly file: string; readonly alt: string; readonly caption: string }
   | { readonly kind: 'not-supplied'; readonly text: string }

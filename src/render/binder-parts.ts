@@ -51,7 +51,7 @@ export function runsOfPaper(blocks: readonly Block[]): Run[] {
 }
 
 function isWide(block: Block): boolean {
-  return (block.kind === 'table' || block.kind === 'attachment') && block.wide === true
+  return (block.kind === 'table' || block.kind === 'attachment' || block.kind === 'sheet') && block.wide === true
 }
 
 function staysTurned(blocks: readonly Block[], index: number): boolean {

@@ -3,7 +3,7 @@ import { transformSync } from 'esbuild'
 
 /** The style sheets of a kind of page, in order. Each is one file in templates/css. */
 const SHEETS = {
-  paper: ['tokens', 'base', 'blocks', 'paper'],
+  paper: ['tokens', 'base', 'blocks', 'plan', 'paper'],
   labels: ['tokens', 'base', 'label'],
   office: ['tokens', 'base', 'blocks', 'screen'],
   box: ['tokens', 'base', 'box'],

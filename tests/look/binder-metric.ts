@@ -1,3 +1,4 @@
+import { boxFind, CHART, SHEET } from './plan-blocks.ts'
 import { WATER_FIGURES } from './water-figures.ts'
 import type { Binder, Block, TableBlock } from '../../src/binder/blocks.ts'
 import { PHOTO, common, computed, gap, measured, mono, open, plate, qr, standard, stated, withState } from './values.ts'
@@ -299,7 +300,10 @@ export const BINDER_METRIC: Binder = {
           page: 1,
           wide: false,
           caption: 'RD-1 irrigation as installed (plan.png)'
-        }
+        },
+        SHEET,
+        boxFind(PHOTO),
+        CHART
       ]
     },
     {

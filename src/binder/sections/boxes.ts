@@ -2,6 +2,7 @@ import type { Block, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 import { holdsOf } from '../holds.ts'
+import { boxesFound } from '../record-drawing.ts'
 import { tagQr, tagUrl } from '../tag-url.ts'
 import { keysFor } from '../unit-facts.ts'
 import type { Box } from '../../model/site.ts'
@@ -33,8 +34,10 @@ export function boxesSection(context: PageContext): Section {
     const url = tagUrl(publicAddress, box.tag)
     blocks.push({ kind: 'tag-plate', tag: box.tag, box: box.id, site: site.title, url, qr: tagQr(url) })
   }
+  // The first picture of a box that is drawn stands beside the drawing.
+  const found = boxesFound(context)
   for (const box of site.boxes) {
-    for (const photo of box.photos) {
+    for (const photo of box.photos.slice(found.has(box.id) ? 1 : 0)) {
       blocks.push({
         kind: 'picture',
         file: `photos/${photo.file}`,

@@ -3,6 +3,7 @@ import type { Block, Section } from '../blocks.ts'
 import { attachmentBlocks } from '../attachments.ts'
 import { chartRows, drawingRecord } from '../drawing-record.ts'
 import type { PageContext } from '../context.ts'
+import { recordDrawingBlocks } from '../record-drawing.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** The sheets of the record drawing, who holds them, and the charts of the controllers. */
@@ -43,7 +44,7 @@ export function drawingsSection(context: PageContext): Section {
     id: 'record-drawings',
     title: words.closeout.sections.drawings,
     newPage: false,
-    notSupplied: sheets.length === 0,
+    notSupplied: sheets.length === 0 && context.plan.drawing.marks.length === 0,
     blocks: [
       { kind: 'paragraph', text: w.lead },
       list,
@@ -63,6 +64,7 @@ export function drawingsSection(context: PageContext): Section {
         ]
       },
       { kind: 'paragraph', text: words.handover.drawings.chartNote, small: true },
+      ...recordDrawingBlocks(context),
       ...attachmentBlocks(
         context,
         sheets.map(one => ({ ...one, title: [one.number, one.title].filter(Boolean).join(' ') }))

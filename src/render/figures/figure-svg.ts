@@ -3,6 +3,7 @@ import { batteryYearFigure } from './battery-year.ts'
 import { dayStripFigure } from './day-strip.ts'
 import { monthsFigure } from './months.ts'
 import { needGivenFigure } from './need-given.ts'
+import { planFigure } from './plan.ts'
 import { pressureWayFigure } from './pressure-way.ts'
 import { weekStripFigure } from './week-strip.ts'
 import { wireRunFigure } from './wire-run.ts'
@@ -25,6 +26,8 @@ export function figureSvg(spec: FigureSpec): string {
       return wireRunFigure(spec)
     case 'battery-year':
       return batteryYearFigure(spec)
+    case 'plan':
+      return planFigure(spec)
     case 'wiring':
       return wiringFigure(spec)
   }

@@ -1,0 +1,125 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { figureSvg } from '../../src/render/figures/figure-svg.ts'
+import { placeLabels, shared } from '../../src/render/figures/plan-labels.ts'
+import { hatchPath, insideOf } from '../../src/render/figures/plan-pattern.ts'
+import { patternSvg } from '../../src/render/figures/plan-legend.ts'
+import { DETAIL, PLAN } from '../look/plan-blocks.ts'
+
+describe('a plan', () => {
+  const svg = figureSvg(PLAN)
+
+  it('has its size in millimeters, so that the scale holds on paper', () => {
+    expect(svg).toContain('style="width:169mm;height:242mm"')
+    expect(svg).toContain('viewBox="0 0 169 242"')
+  })
+
+  it('is true to scale: at 1:200 a bar of 5 m is 25 mm, in five parts', () => {
+    expect(svg.match(/width="5" height="1.2"/gu)).toHaveLength(5)
+    expect(svg.match(/width="7.62" height="1.2"/gu)).toHaveLength(4)
+  })
+
+  it('lies with north up: what is farther north is drawn higher, what is farther east more to the right', () => {
+    const circles = [...svg.matchAll(/cx="([\d.]+)" cy="([\d.]+)" r="1.1"/gu)].map(([, x, y]) => [Number(x), Number(y)])
+    const [seven, eight] = circles
+    // lamp post 8 is 12 m east and 5 m north of lamp post 7: 60 mm and 25 mm.
+    expect((eight?.[0] ?? 0) - (seven?.[0] ?? 0)).toBeCloseTo(60, 6)
+    expect((seven?.[1] ?? 0) - (eight?.[1] ?? 0)).toBeCloseTo(25, 6)
+  })
+
+  it('has no id and no number that is none, and a detail has neither legend nor title', () => {
+    for (const drawn of [svg, figureSvg(DETAIL)]) expect(drawn).not.toMatch(/ id=|NaN|Infinity|undefined|#[0-9a-f]{3}/u)
+    expect(svg).toContain('RECORD DRAWING')
+    expect(figureSvg(DETAIL)).not.toContain('RECORD DRAWING')
+  })
+
+  it('tells every zone and every tie in words', () => {
+    for (const words of ['VB1', 'K1, Z1, 1 splice', 'Z1', 'Z2', '6.5 m', 'lamp post 8', 'Not on this drawing: VB3'])
+      expect(svg).toContain(`>${words}<`)
+  })
+
+  it('shows the figure of a tie only where the line is long enough for it', () => {
+    const short = { ...PLAN, ties: [{ from: { eastM: 8, northM: 7 }, to: { eastM: 8.5, northM: 7 }, text: '0.5 m' }] }
+    expect(figureSvg(short)).not.toContain('>0.5 m<')
+  })
+})
+
+describe('patterns', () => {
+  const square = [
+    { x: 0, y: 0 },
+    { x: 10, y: 0 },
+    { x: 10, y: 10 },
+    { x: 0, y: 10 }
+  ]
+
+  it('are ten that differ, and then come again', () => {
+    const ten = Array.from({ length: 10 }, (_, index) => patternSvg(index))
+    expect(new Set(ten).size).toBe(10)
+    expect(patternSvg(10)).toBe(ten[0])
+  })
+
+  it('stay inside their shape, at any angle: the strokes together are as long as area by gap', () => {
+    const turn = fc.integer({ min: 0, max: 179 })
+    fc.assert(
+      fc.property(turn, degrees => {
+        const strokes = [...hatchPath(square, degrees, 0.1).matchAll(/M(\S+) (\S+)L(\S+) (\S+?)(?=M|$)/gu)].map(match =>
+          match.slice(1).map(Number)
+        )
+        for (const ends of strokes) for (const end of ends) expect(end >= -0.01 && end <= 10.01).toBe(true)
+        const long = strokes.reduce((sum, [x1 = 0, y1 = 0, x2 = 0, y2 = 0]) => sum + Math.hypot(x2 - x1, y2 - y1), 0)
+        // 100 square millimeters at one stroke in 0.1 mm.
+        expect(Math.abs(long - 1000)).toBeLessThan(20)
+      })
+    )
+  })
+
+  it('leave the notch of an L free, and a name stands in the L', () => {
+    const corner = [
+      { x: 0, y: 0 },
+      { x: 10, y: 0 },
+      { x: 10, y: 3 },
+      { x: 3, y: 3 },
+      { x: 3, y: 10 },
+      { x: 0, y: 10 }
+    ]
+    const inside = insideOf(corner)
+    expect(inside.x <= 3 || inside.y <= 3).toBe(true)
+    expect(hatchPath(corner, 0, 2).match(/M/gu)).toHaveLength(5)
+  })
+})
+
+describe('labels', () => {
+  const within = { x: 0, y: 0, width: 100, height: 100 }
+  const wanted = (x: number, y: number) => ({ x, y, width: 12, height: 5, away: 2 })
+
+  it('stand beside their mark where there is room, without a line to it', () => {
+    expect(placeLabels([wanted(50, 50)], [], within)).toEqual([{ x: 52.6, y: 47.5, width: 12, height: 5, led: false }])
+  })
+
+  it('give way to what is there, and a line leads to those that stand off', () => {
+    const taken = [{ x: 42, y: 42, width: 30, height: 16 }]
+    const [label] = placeLabels([wanted(50, 50)], taken, within)
+    expect(label && shared(label, taken[0] as (typeof taken)[0])).toBe(0)
+    expect(label?.led).toBe(true)
+  })
+
+  it('never overlap while there is room, whatever is named: twelve on a sheet', () => {
+    const spot = fc.record({ x: fc.integer({ min: 20, max: 80 }), y: fc.integer({ min: 20, max: 80 }) })
+    fc.assert(
+      fc.property(fc.uniqueArray(spot, { minLength: 2, maxLength: 12, selector: ({ x, y }) => `${x} ${y}` }), spots => {
+        const labels = placeLabels(
+          spots.map(({ x, y }) => ({ ...wanted(x, y), width: 8, height: 3 })),
+          [],
+          within
+        )
+        for (const [index, one] of labels.entries())
+          for (const other of labels.slice(index + 1)) expect(shared(one, other)).toBeLessThan(1e-6)
+      })
+    )
+  })
+
+  it('stay on the sheet at its edge', () => {
+    const [label] = placeLabels([wanted(99, 99)], [], within)
+    expect(label && label.x + label.width <= 100 && label.y + label.height <= 100).toBe(true)
+  })
+})
