@@ -5,6 +5,7 @@ import type { AttachedFile } from '../binder/attachments.ts'
 import type { Fault, LoadedSite } from '../load/loaded.ts'
 import type { Site } from '../model/site.ts'
 import type { OutputFile } from './output-stage.ts'
+import { readyPicture } from './picture.ts'
 import type { SiteSources } from './read-fleet.ts'
 
 /** Files that the closeout names and that are not beside the site file. */
@@ -46,8 +47,15 @@ async function attached(path: string): Promise<AttachedFile | undefined> {
 }
 
 /** Copies beside the office pages. */
-export function attachmentOutputs(site: Site, { folder, others }: SiteSources): OutputFile[] {
-  return attachmentFiles(site)
-    .filter(file => others.includes(file))
-    .map(file => ({ path: `office/${site.id}/${ATTACHMENTS}/${file}`, content: readFileSync(join(folder, file)) }))
+export async function attachmentOutputs(site: Site, { folder, others }: SiteSources): Promise<OutputFile[]> {
+  const there = attachmentFiles(site).filter(file => others.includes(file))
+  return Promise.all(
+    there.map(async file => ({
+      path: `office/${site.id}/${ATTACHMENTS}/${file}`,
+      content: await readyFile(readFileSync(join(folder, file)), file)
+    }))
+  )
 }
+
+const readyFile = (bytes: Uint8Array, file: string): Promise<Uint8Array> | Uint8Array =>
+  /\.pdf$/iu.test(file) ? bytes : readyPicture(bytes, file)

@@ -4,6 +4,7 @@ import type { Fault, LoadedSite } from '../load/loaded.ts'
 import type { CloseoutPhoto } from '../model/closeout.ts'
 import type { Photo, Site } from '../model/site.ts'
 import type { OutputFile } from './output-stage.ts'
+import { readyPicture } from './picture.ts'
 import type { SiteSources } from './read-fleet.ts'
 
 /** Where a site's photographs stand, below its folder and below each page that shows them. */
@@ -50,9 +51,13 @@ export function withPhotosThere(site: Site, sources: SiteSources): Site {
 }
 
 /** Copies for the office pages, each file once, and for the public page of each box its own. */
-export function photoOutputs(site: Site, sources: SiteSources): OutputFile[] {
-  const contentOf = (file: string) => readFileSync(join(sources.folder, whereIs(file, sources) ?? ''))
+export async function photoOutputs(site: Site, sources: SiteSources): Promise<OutputFile[]> {
   const files = [...new Set(named(site).map(({ photo }) => photo.file))]
+  const ready = new Map<string, Uint8Array>()
+  // One after the other: a site may have hundreds, and each is large while it is worked on.
+  for (const file of files)
+    ready.set(file, await readyPicture(readFileSync(join(sources.folder, whereIs(file, sources) ?? '')), file))
+  const contentOf = (file: string) => ready.get(file) ?? new Uint8Array()
   // The box page shows the first picture only.
   const ofBoxes = site.boxes.flatMap(({ tag, photos: [first] }) =>
     tag !== undefined && first ? [{ tag, file: first.file }] : []

@@ -58,7 +58,10 @@ async function planSite(unit: SiteUnit, common: SharedWork): Promise<PlannedSite
   const [context] = await withAttachments(assessed, unit, common)
   if (!context || !site) return { digest: digestOf(sources.id, findings), pages: [], files: [] }
   const { pages, tags } = planSitePages(context, fleet)
-  const files = [...photoOutputs(withPhotosThere(site, sources), sources), ...attachmentOutputs(site, sources)]
+  const files = [
+    ...(await photoOutputs(withPhotosThere(site, sources), sources)),
+    ...(await attachmentOutputs(site, sources))
+  ]
   return { digest: digestOf(sources.id, findings, context, tags), pages, files }
 }
 
