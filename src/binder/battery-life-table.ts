@@ -63,7 +63,7 @@ function countedValue(
 ): Value {
   const cold = coldest && coldest.share < 1 ? percent(coldest.share) : undefined
   const text = power.life.charge(`${roundedText(capacityMah, 0)}\u00a0mAh`, percent(usable), cold)
-  return computed(text, power.life.capacityNotes[capacityBy])
+  return { ...stated(text), note: power.life.capacityNotes[capacityBy] }
 }
 
 function untilRow({ ids, battery }: BatteryGroup, words: PageContext['words']): Value[] {
@@ -121,8 +121,8 @@ export function pulsesTable(groups: readonly BatteryGroup[], { words }: PageCont
     ],
     rows: groups.map(({ ids, battery: { pulsesByMonth = [] } }) => [
       stated(ids, true),
-      ...words.time.months.map((_, index) => computed(roundedText(pulsesByMonth[index] ?? 0, 0))),
-      computed(roundedText(sum(pulsesByMonth), 0))
+      ...words.time.months.map((_, index) => computed(roundedText(pulsesByMonth[index] ?? 0, 0), 'year-total')),
+      computed(roundedText(sum(pulsesByMonth), 0), 'year-total')
     ]),
     notes: [w.note]
   }

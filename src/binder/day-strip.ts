@@ -200,7 +200,7 @@ function nightsTable({ week, limitM3s }: StripPlan, { site, words }: PageContext
         name,
         computed(showClock((runs[0]?.fromMinute ?? 0) % DAY_MINUTES, units), 'run-sequence'),
         computed(showClock(last % DAY_MINUTES, units), 'run-sequence'),
-        computed(String(runs.length)),
+        computed(String(runs.length), 'watering-days'),
         computed(show(openS(day), 'minutes', units), 'monthly-minutes'),
         load.length === 0
           ? notSupplied(words)

@@ -13,5 +13,5 @@ export function flowValue(station: Station, units: UnitSystem, words: Words): Va
   if (station.valves.length === 1 && valve?.normalFlow) return statedQuantity(valve.normalFlow, words)
   const flow = stationFlowM3s(station)
   if (isAbsent(flow)) return notSupplied(words)
-  return station.devices?.flow ? stated(show(flow, 'flow', units)) : computed(show(flow, 'flow', units))
+  return station.devices?.flow ? stated(show(flow, 'flow', units)) : computed(show(flow, 'flow', units), 'supply-peak')
 }

@@ -66,7 +66,8 @@ export function givenTable(context: PageContext): Extract<Block, { kind: 'table'
   if (groups.length === 0) return []
   const right = 'right' as const
   const depth = (m: number): string => (m === 0 ? '–' : showNumber(m, 'depth', site.units))
-  const cells = (depths: readonly number[]): Value[] => [...depths, sum(depths)].map(m => computed(depth(m)))
+  const cells = (depths: readonly number[], calculation: string): Value[] =>
+    [...depths, sum(depths)].map(m => computed(depth(m), calculation))
   return [
     {
       kind: 'table',
@@ -79,9 +80,9 @@ export function givenTable(context: PageContext): Extract<Block, { kind: 'table'
         { label: w.year, align: right }
       ],
       rows: groups.flatMap(({ ids, given: { needM, setM, advisedM } }) => [
-        ...(isPresent(needM) ? [[stated(rangeOf(ids), true), stated(w.rowNeeded), ...cells(needM)]] : []),
-        [stated(isPresent(needM) ? '' : rangeOf(ids), true), stated(w.rowSet), ...cells(setM)],
-        ...(advisedM ? [[stated(''), stated(w.rowAdvised), ...cells(advisedM)]] : [])
+        ...(isPresent(needM) ? [[stated(rangeOf(ids), true), stated(w.rowNeeded), ...cells(needM, 'run-time')]] : []),
+        [stated(isPresent(needM) ? '' : rangeOf(ids), true), stated(w.rowSet), ...cells(setM, 'monthly-minutes')],
+        ...(advisedM ? [[stated(''), stated(w.rowAdvised), ...cells(advisedM, 'program-advice')]] : [])
       ])
     }
   ]

@@ -35,7 +35,7 @@ function panelBlocks(ids: string, solar: SolarPlan, words: PageContext['words'])
         { label: w.verdict }
       ],
       rows: solar.months.map(({ month, panelMj, yieldMah, drawnMah, verdict }) => [
-        computed(words.boxPage.months[month - 1] ?? ''),
+        computed(words.boxPage.months[month - 1] ?? '', 'solar-yield'),
         number(panelMj),
         number(yieldMah),
         number(drawnMah),

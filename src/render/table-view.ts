@@ -35,9 +35,10 @@ export interface TableCell {
 const isAbsence = (standing: Standing): boolean => standing === 'not-supplied' || standing === 'not-computed'
 
 export function tableView(block: TableBlock): TableView {
+  const often = namedOften(block)
   const texts: string[] = []
   const number = (text: string | undefined): number | undefined => {
-    if (text === undefined || text === '') return undefined
+    if (text === undefined || text === '' || often.includes(text)) return undefined
     if (!texts.includes(text)) texts.push(text)
     return texts.indexOf(text) + 1
   }
@@ -64,7 +65,23 @@ export function tableView(block: TableBlock): TableView {
     return { cells, ...(rowStanding ? { standing: rowStanding } : {}) }
   })
   const footnotes = texts.map((text, index) => ({ number: index + 1, text }))
-  return { columns, rows, footnotes, notes: block.notes ?? [], blankRows: block.blankRows ?? 0 }
+  const notes = [...(block.notes ?? []), ...(often.length > 0 ? [`calc ${often.join(', ')}`] : [])]
+  return { columns, rows, footnotes, notes, blankRows: block.blankRows ?? 0 }
+}
+
+/** The name of a calculation, as `calc` takes it. */
+const CALCULATION = /^[a-z]+(-[a-z0-9]+)+$/u
+/** A number at so many columns or more of one row says nothing: the name then stands once, below the table. */
+const OFTEN = 4
+
+function namedOften({ rows }: TableBlock): readonly string[] {
+  const counts = rows.map(row => {
+    const names = row.flatMap(({ note = '', standing }) =>
+      standing === 'computed' && CALCULATION.test(note) ? [note] : []
+    )
+    return [...new Set(names)].filter(name => names.filter(one => one === name).length >= OFTEN)
+  })
+  return [...new Set(counts.flat())]
 }
 
 /** The one standing of a column of two values and more. What is absent says so in its own cell and does not count. */

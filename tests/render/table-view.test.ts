@@ -38,6 +38,17 @@ describe('a table as it is set', () => {
     expect(view.rows[1]?.cells[0]?.marked).toBe(true)
   })
 
+  it('a calculation that made four cells of a row is named once, below, and has no number; others keep theirs', () => {
+    const by = (name: string) => ({ ...computed('1'), note: name })
+    const many = [stated('Z1'), by('run-time'), by('run-time'), by('run-time'), by('run-time'), by('wire-loop')]
+    const view = tableView(table(6, [many, many]))
+    expect(view.notes).toEqual(['calc run-time'])
+    expect(view.columns.map(column => column.footnote)).toEqual([...new Array<undefined>(5), 1])
+    expect(view.rows.flatMap(row => row.cells.map(cell => cell.footnote))).toEqual(new Array(12).fill(undefined))
+    const three = [stated('Z1'), by('run-time'), by('run-time'), by('run-time')]
+    expect(tableView(table(4, [three, three])).notes).toEqual([])
+  })
+
   it('one value alone keeps its own mark', () => {
     expect(tableView(table(1, [[computed('1')]])).columns[0]?.standing).toBeUndefined()
   })

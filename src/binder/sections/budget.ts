@@ -41,9 +41,9 @@ function yearFacts({ site, plan, words }: PageContext): Block {
     ...(budget?.authority === undefined ? [] : [{ label: w.authority, value: stated(budget.authority) }]),
     ...(isOrdinance
       ? [
-          { label: w.et, value: maybe(etoM, m => show(m, 'depth', site.units), words) },
-          { label: w.area, value: maybe(areaM2, m2 => show(m2, 'area', site.units), words) },
-          { label: w.specialArea, value: computed(show(specialAreaM2, 'area', site.units)) },
+          { label: w.et, value: maybe(etoM, m => show(m, 'depth', site.units), words, 'water-budget') },
+          { label: w.area, value: maybe(areaM2, m2 => show(m2, 'area', site.units), words, 'water-budget') },
+          { label: w.specialArea, value: computed(show(specialAreaM2, 'area', site.units), 'water-budget') },
           {
             label: w.adjustment,
             value: adjustment === undefined ? notSupplied(words) : stated(roundedText(adjustment, 2))
@@ -95,14 +95,14 @@ function monthsTable({ site, plan, words }: PageContext): TableBlock {
   const w = words.budget
   const right = 'right' as const
   const unit = unitFor('volume', site.units)
-  const number = (m3: Maybe<number>): Value =>
-    isAbsent(m3) ? stated('–') : computed(showNumber(m3, 'volume', site.units))
+  const number = (m3: Maybe<number>, calculation: string): Value =>
+    isAbsent(m3) ? stated('–') : computed(showNumber(m3, 'volume', site.units), calculation)
   const { months, allowanceM3, estimatedM3, programmedM3, flowNotStated } = plan.budget
   const row = (name: string, allowed: Maybe<number>, estimated: Maybe<number>, programmed: number): Value[] => [
     stated(name),
-    number(allowed),
-    number(estimated),
-    number(programmed)
+    number(allowed, 'water-budget'),
+    number(estimated, site.budget?.form === 'ordinance 2015' ? 'water-budget' : 'phase-need'),
+    number(programmed, 'monthly-minutes')
   ]
   const notes = w.monthsNotes
   return {
@@ -173,7 +173,7 @@ function zonesTable({ site, plan, words }: PageContext): TableBlock {
           [station?.zone === zone.station ? '' : station?.zone, station?.waters].filter(Boolean).join(' · ') || '–'
         ),
         ...zoneFigures(zone, { site, words }),
-        maybe(zone.areaM2, m2 => show(m2, 'area', site.units), words),
+        maybe(zone.areaM2, m2 => show(m2, 'area', site.units), words, 'water-budget'),
         maybe(zone.useM3, volumeText(site.units), words, 'water-budget')
       ]
     }),
@@ -207,9 +207,11 @@ function meterTable({ site, plan, words }: PageContext): TableBlock {
       stated(period.from, true),
       stated(period.to, true),
       meteredValue(period, site.units, words),
-      computed(show(period.programmedM3, 'volume', site.units)),
+      computed(show(period.programmedM3, 'volume', site.units), 'monthly-minutes'),
       ofProgram(period),
-      isAbsent(period.allowanceM3) ? stated('–') : computed(show(period.allowanceM3, 'volume', site.units))
+      isAbsent(period.allowanceM3)
+        ? stated('–')
+        : computed(show(period.allowanceM3, 'volume', site.units), 'water-budget')
     ]),
     notes: w.meterNotes
   }
@@ -227,5 +229,5 @@ function meteredValue(
 
 function ofProgram({ meteredM3, programmedM3 }: MeterPeriod): Value {
   if (isAbsent(meteredM3) || !(programmedM3 > 0)) return stated('–')
-  return computed(`${roundedText((meteredM3 / programmedM3) * 100, 0)}\u00a0%`)
+  return computed(`${roundedText((meteredM3 / programmedM3) * 100, 0)}\u00a0%`, 'monthly-minutes')
 }

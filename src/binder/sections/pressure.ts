@@ -109,12 +109,12 @@ function zoneValues(pressure: Maybe<PressurePlan>, { site, words }: PageContext)
   const friction = sum(parts.flatMap(part => (part.pipe ? [part.lossPa] : [])))
   const height = sum(parts.map(part => part.liftPa))
   return [
-    computed(show(flowM3s, 'flow', site.units)),
-    computed(show(mainFlowM3s, 'flow', site.units)),
-    start.by === 'both' ? computed(bar(start.pressurePa)) : stated(bar(start.pressurePa)),
+    computed(show(flowM3s, 'flow', site.units), 'supply-peak'),
+    computed(show(mainFlowM3s, 'flow', site.units), 'supply-peak'),
+    start.by === 'both' ? computed(bar(start.pressurePa), 'pressure-left') : stated(bar(start.pressurePa)),
     stated(bar(fittings)),
     computed(bar(friction), 'pipe-loss'),
-    computed(bar(height)),
+    computed(bar(height), 'pressure-left'),
     computed(bar(leftPa), 'pressure-left'),
     isAbsent(neededPa) ? notSupplied(words) : stated(bar(neededPa)),
     marginValue(marginPa, bar, words.pressure)
@@ -124,7 +124,7 @@ function zoneValues(pressure: Maybe<PressurePlan>, { site, words }: PageContext)
 function marginValue(margin: Maybe<number>, bar: (pa: number) => string, w: PageContext['words']['pressure']): Value {
   if (isAbsent(margin)) return stated('–')
   const state = margin < 0 && !atMost(0, margin) ? ('bad' as const) : ('good' as const)
-  return { ...computed(`${bar(margin)} ${state === 'bad' ? w.short : w.enough}`), state }
+  return { ...computed(`${bar(margin)} ${state === 'bad' ? w.short : w.enough}`, 'pressure-left'), state }
 }
 
 /** The zone with the least to spare, drawn once for each supply. */
@@ -225,7 +225,7 @@ function pipeRow(
     stated(w.materials[segment.material]),
     stated(showStated(segment.length)),
     segment.rise ? stated(showStated(segment.rise)) : stated('–'),
-    computed(show(part.flowM3s, 'flow', site.units)),
+    computed(show(part.flowM3s, 'flow', site.units), 'supply-peak'),
     fast ? { ...computed(`${velocity} ${w.fast}`, 'pipe-loss'), state: 'bad' } : computed(velocity, 'pipe-loss'),
     stated(show(mostMPerS, 'velocity', site.units)),
     computed(show(lossPa, 'pressure-loss', site.units), 'pipe-loss')

@@ -1,6 +1,6 @@
 import type { Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { computed, orNotSupplied, stated } from '../values.ts'
+import { orNotSupplied, stated } from '../values.ts'
 
 type Tab = 'safety' | 'system' | 'water' | 'upkeep' | 'closeout' | 'back'
 
@@ -33,7 +33,7 @@ export function ringBinderSection({ site, plan, words }: PageContext, sections: 
           { label: w.cover, value: stated([site.title, words.binder.subtitle].join(', ')) },
           { label: w.contract, value: orNotSupplied(contract, words) },
           { label: w.volume, value: stated(w.volumeText) },
-          { label: w.spine, value: computed(w.spineText(site.title, plan.on.slice(0, 4), w.volumeText)) }
+          { label: w.spine, value: stated(w.spineText(site.title, plan.on.slice(0, 4), w.volumeText)) }
         ]
       },
       {

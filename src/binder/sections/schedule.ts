@@ -47,7 +47,8 @@ function names({ site }: PageContext, row: Row): Value[] {
   return [stated(several ? `${id} ${row.program}` : id, true), stated(what)]
 }
 
-const number = (value: number, places: number): Value => computed(value === 0 ? '–' : roundedText(value, places))
+const number = (value: number, places: number, calculation: string): Value =>
+  computed(value === 0 ? '–' : roundedText(value, places), calculation)
 
 /** Percent, watering days and minutes on a watering day: what the controllers are set to. Programs that share percents and days share rows. */
 function settingsTable(schedules: readonly SchedulePlan[], context: PageContext): TableBlock {
@@ -65,10 +66,15 @@ function settingsTable(schedules: readonly SchedulePlan[], context: PageContext)
         ...first.percent.map(value => stated(roundedText(value * 100, 0))),
         stated('')
       ],
-      [stated(''), stated(w.days), ...first.days.map(value => number(value, 1)), number(sum(first.days), 0)],
+      [
+        stated(''),
+        stated(w.days),
+        ...first.days.map(value => number(value, 1, 'watering-days')),
+        number(sum(first.days), 0, 'watering-days')
+      ],
       ...group.map(row => [
         ...names(context, row),
-        ...row.minutesPerDay.map((value, index) => number(row.days[index] ? value : 0, 1)),
+        ...row.minutesPerDay.map((value, index) => number(row.days[index] ? value : 0, 1, 'monthly-percent')),
         stated('')
       ])
     ]
@@ -83,10 +89,11 @@ function monthTables(schedules: readonly SchedulePlan[], context: PageContext): 
   const rows = rowsOf(schedules)
   const minutes = rows.map(row => [
     ...names(context, row),
-    ...row.minutes.map(value => number(value, 0)),
-    number(sum(row.minutes), 0)
+    ...row.minutes.map(value => number(value, 0, 'monthly-minutes')),
+    number(sum(row.minutes), 0, 'monthly-minutes')
   ])
-  const volume = (m3: number): Value => computed(m3 === 0 ? '–' : showNumber(m3, 'volume', site.units))
+  const volume = (m3: number): Value =>
+    computed(m3 === 0 ? '–' : showNumber(m3, 'volume', site.units), 'monthly-minutes')
   const volumes = rows.flatMap(row =>
     row.volumeM3 ? [[...names(context, row), ...row.volumeM3.map(volume), volume(sum(row.volumeM3))]] : []
   )

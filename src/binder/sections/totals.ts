@@ -52,7 +52,7 @@ function totalRow(row: TotalRow, { site, words }: PageContext): Value[] {
     : computed(partly(row, show(volume, 'volume', site.units), w.atLeast), 'year-total')
   return [
     stated(name),
-    computed(String(row.openings)),
+    computed(String(row.openings), 'year-total'),
     computed(roundedText(row.minutesInYear, 0), 'year-total'),
     water,
     figure(row.depthM, 'depth', site.units, words, 'year-total')
@@ -83,7 +83,7 @@ function nextTable({ site, plan, words }: PageContext): TableBlock {
       return [
         stated(id, true),
         stated(watersOf(site, id)),
-        ...runs.map(index => computed(runText(next[index], site, w.runText))),
+        ...runs.map(index => computed(runText(next[index], site, w.runText), 'run-sequence')),
         ...(sensors ? [stated(stops(id).join(', ') || '–')] : [])
       ]
     }),

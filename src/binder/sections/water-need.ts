@@ -126,8 +126,8 @@ function monthsTable(zones: readonly Zone[], { words, site }: PageContext): Tabl
       const { need, percent } = rowsOf(zone.water.need)
       const ids = rangeOf(group.map(one => one.station.id))
       return [
-        [stated(ids, true), stated(w.need), ...need.map(text => computed(text))],
-        [stated(''), stated(w.percent), ...percent.map(text => computed(text))]
+        [stated(ids, true), stated(w.need), ...need.map(text => computed(text, 'phase-need'))],
+        [stated(''), stated(w.percent), ...percent.map(text => computed(text, 'monthly-percent'))]
       ]
     }),
     notes: [w.monthsNote]

@@ -107,7 +107,9 @@ function needTable(zones: readonly Zone[], { words }: PageContext): TableBlock {
       [
         ...names(station),
         stated(w.need),
-        ...water.months.map(({ needS, events }) => computed(events === 0 || isAbsent(needS) ? '–' : minutes(needS)))
+        ...water.months.map(({ needS, events }) =>
+          computed(events === 0 || isAbsent(needS) ? '–' : minutes(needS), 'run-time')
+        )
       ],
       [
         stated(''),

@@ -85,7 +85,7 @@ function row(station: WireRun, { site, plan, words }: PageContext): Value[] {
   if (!wire) return [...head, ...Array.from({ length: 8 }, () => notComputed(words, words.binder.notSupplied))]
   return [
     ...head,
-    computed(show(wire.lengthM, 'run', site.units)),
+    computed(show(wire.lengthM, 'run', site.units), 'wire-loop'),
     figure(wire.loopOhm, 'resistance', site.units, words, 'wire-loop'),
     isPresent(wire.coilOhm)
       ? station.valves.length > 1
