@@ -6,11 +6,10 @@ import { regionOf } from '../domain/safety/region.ts'
 import { isRoadside } from '../domain/safety/roadside.ts'
 import { waterOf } from '../domain/safety/water.ts'
 import type { Site } from '../model/site.ts'
-import { citeSource } from '../reference/sources.ts'
-import { cautionWords } from '../words/en-US/cautions.ts'
 import type { CautionWords } from '../words/en-US/cautions.ts'
 import type { BoxPage } from './pages.ts'
 import type { CautionBlock, TableBlock } from './blocks.ts'
+import { citeIn } from './cite.ts'
 import { siteSteps } from './caution-steps.ts'
 
 export { coverTable } from './cover-table.ts'
@@ -18,16 +17,12 @@ export { coverTable } from './cover-table.ts'
 type BoxHazard = BoxPage['hazards'][number]
 
 /** The chosen cautions as blocks, worst first, with the codes of the site's country and what the site itself states. */
-export function cautionBlocks(
-  site: Site,
-  cautions: readonly ChosenCaution[],
-  words: CautionWords = cautionWords
-): CautionBlock[] {
+export function cautionBlocks(site: Site, cautions: readonly ChosenCaution[], words: CautionWords): CautionBlock[] {
   return cautions.map(({ id }) => cautionBlock(site, id, words))
 }
 
 /** One caution, for the task it belongs to: the battery change, the blow-out, the valve opened by hand. */
-export function cautionBlock(site: Site, id: CautionId, words: CautionWords = cautionWords): CautionBlock {
+export function cautionBlock(site: Site, id: CautionId, words: CautionWords): CautionBlock {
   const { signal, editions } = cautionCard(id)
   const { title, hazard, consequence, avoidance, local, deference } = words.texts[id]
   const region = regionOf(site.location?.country)
@@ -47,12 +42,12 @@ export function cautionBlock(site: Site, id: CautionId, words: CautionWords = ca
 /** Names the codes of the site's country; those of the United States, marked as an example, where it has none here. */
 function editionLine(editions: Editions, site: Site, words: CautionWords): string {
   const { sources, example } = editionsHere(editions, regionOf(site.location?.country))
-  const cited = sources.map(citeSource).join('; ')
+  const cited = sources.map(id => citeIn(id, words)).join('; ')
   return example ? words.editionExample(cited) : words.edition(cited)
 }
 
 /** Why each caution was chosen, for the reader who asks. */
-export function cautionReasons(cautions: readonly ChosenCaution[], words: CautionWords = cautionWords): TableBlock {
+export function cautionReasons(cautions: readonly ChosenCaution[], words: CautionWords): TableBlock {
   return {
     kind: 'table',
     caption: words.reasons.caption,
@@ -61,7 +56,7 @@ export function cautionReasons(cautions: readonly ChosenCaution[], words: Cautio
       { text: `${words.signals[cautionCard(id).signal]}: ${words.texts[id].title}`, standing: 'stated' },
       { text: reason, standing: 'stated' }
     ]),
-    notes: [words.reasons.graded(citeSource('ansi-z535-6'))]
+    notes: [words.reasons.graded(citeIn('ansi-z535-6', words))]
   }
 }
 
@@ -73,7 +68,7 @@ export function boxHazards(
   site: Site,
   boxId: string,
   cautions: readonly ChosenCaution[],
-  words: CautionWords = cautionWords
+  words: CautionWords
 ): BoxHazard[] {
   const noted = site.boxes.find(box => box.id === boxId)?.hazards ?? []
   const lines = cautions
@@ -96,7 +91,7 @@ export function boxCautions(
   site: Site,
   boxId: string,
   cautions: readonly ChosenCaution[],
-  words: CautionWords = cautionWords
+  words: CautionWords
 ): { readonly full: CautionBlock[]; readonly others: string[] } {
   const here = cautions.filter(({ id }) => isAtBox(site, boxId, id))
   const others = cautions.filter(one => !here.includes(one))
@@ -117,7 +112,7 @@ function mainsAt({ controllers }: Site, boxId: string): boolean {
 }
 
 /** What stands first on the label and the page of every box on a road, on a roof and on reclaimed water. */
-export function hazardLine(site: Site, words: CautionWords = cautionWords): string | undefined {
+export function hazardLine(site: Site, words: CautionWords): string | undefined {
   const { road, roof, reclaimed } = words.hazardLine
   const lines = [
     ...(isRoadside({ place: site.place, road: site.workRules.road }) ? [road] : []),

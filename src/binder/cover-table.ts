@@ -2,16 +2,15 @@ import { regionOf } from '../domain/safety/region.ts'
 import type { Site } from '../model/site.ts'
 import { COVER_LOCATIONS, COVER_MM, NEC_300_5 } from '../reference/nec-300-5.ts'
 import type { CoverLocation } from '../reference/nec-300-5.ts'
-import { citeSource } from '../reference/sources.ts'
-import { cautionWords } from '../words/en-US/cautions.ts'
 import type { CautionWords } from '../words/en-US/cautions.ts'
 import type { TableBlock, Value } from './blocks.ts'
+import { citeIn } from './cite.ts'
 
 /** Column 5 of the table: irrigation control of 30 V or less. */
 const COLUMN_5 = 4
 
 /** Least cover over control cable by place, in the inches and the millimeters that the code prints side by side. */
-export function coverTable(site: Site, words: CautionWords = cautionWords): TableBlock {
+export function coverTable(site: Site, words: CautionWords): TableBlock {
   const w = words.cover
   const region = regionOf(site.location?.country)
   return {
@@ -30,7 +29,7 @@ export function coverTable(site: Site, words: CautionWords = cautionWords): Tabl
     notes: [
       w.first,
       w.toTheTop,
-      w.edition(citeSource('nec-300-5')),
+      w.edition(citeIn('nec-300-5', words)),
       w.limit,
       w.floor,
       ...(region === 'US' ? [] : [w.example])

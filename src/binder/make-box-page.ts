@@ -13,6 +13,7 @@ import { handlingLines } from './unit-facts.ts'
 import { orNotSupplied } from './values.ts'
 import { sortedBy, sum } from '../base/collections.ts'
 import { nextRuns } from '../domain/schedule/next-runs.ts'
+import { openJobs } from '../plan/open-jobs.ts'
 import { groupBy } from '../base/collections.ts'
 import { epochDay } from '../units/date.ts'
 import { showClock, showWindow } from '../units/clock.ts'
@@ -167,13 +168,13 @@ function known(box: Box, { site, plan, findings, words }: PageContext): BoxPage[
     ...stationsAt(site, box).flatMap(one => (one.outOfService ? [w.away(one.zone, one.outOfService)] : []))
   ]
   const twins = site.boxes.filter(one => one.id !== box.id && one.tag === box.tag).map(one => one.id)
-  const open = findings.filter(one => one.severity !== 'note' && here.has(one.subject)).map(one => one.message)
+  const open = findings.filter(one => one.severity !== 'note' && here.has(one.subject)).map(one => w.found(one.message))
   return {
     lastVisit: last ? w.lastVisit(last.on, last.by ?? '') : w.noVisit,
     items: [
       ...away,
       ...(twins.length > 0 ? [w.twins(twins)] : []),
-      ...(last?.open ?? []).map(text => w.openFault(text)),
+      ...openJobs(site, plan.on).map(job => w.openFault(job.text)),
       ...open
     ],
     readings: last

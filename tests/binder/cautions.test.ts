@@ -1,19 +1,21 @@
 import { describe, expect, test } from 'vitest'
-import {
-  boxHazards,
-  cautionBlock,
-  cautionBlocks,
-  cautionReasons,
-  coverTable,
-  hazardLine
-} from '../../src/binder/cautions.ts'
+import * as cautions from '../../src/binder/cautions.ts'
 import { CAUTIONS } from '../../src/domain/safety/cautions.ts'
+import type { CautionId, ChosenCaution } from '../../src/domain/safety/cautions.ts'
 import type { Site } from '../../src/model/site.ts'
 import { planCautions } from '../../src/plan/cautions.ts'
 import { date } from '../../src/units/date.ts'
 import { quantity } from '../../src/units/quantity.ts'
 import { cautionWords } from '../../src/words/en-US/cautions.ts'
 import { bareBox, bareController, bareRules, bareSite, bareStation, bareSupply } from '../support/bare-site.ts'
+
+const cautionBlock = (site: Site, id: CautionId) => cautions.cautionBlock(site, id, cautionWords)
+const cautionBlocks = (site: Site, all: readonly ChosenCaution[]) => cautions.cautionBlocks(site, all, cautionWords)
+const cautionReasons = (all: readonly ChosenCaution[]) => cautions.cautionReasons(all, cautionWords)
+const boxHazards = (site: Site, box: string, all: readonly ChosenCaution[]) =>
+  cautions.boxHazards(site, box, all, cautionWords)
+const coverTable = (site: Site) => cautions.coverTable(site, cautionWords)
+const hazardLine = (site: Site) => cautions.hazardLine(site, cautionWords)
 
 const AT = { file: 'sites/bare/site.md', path: [] }
 const ON = date('2026-05-01')

@@ -1,10 +1,10 @@
 import type { Section, WorkingBlock } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { citeIn } from '../cite.ts'
 import { readingWorkings } from '../expected-readings.ts'
 import { rangeOf } from '../range.ts'
 import { groupBy } from '../../base/collections.ts'
 import { CALCULATIONS } from '../../domain/list.ts'
-import { citeSource } from '../../reference/sources.ts'
 
 /** How the numbers were made: each calculation that this binder used, with its working for each subject. */
 export function numbersSection(context: PageContext): Section {
@@ -25,7 +25,7 @@ export function numbersSection(context: PageContext): Section {
           subject: rangeOf(alike.map(one => one.subject)),
           lines: alike[0]?.steps ?? []
         })),
-        sources: card.sources.map(citeSource),
+        sources: card.sources.map(id => citeIn(id, words.cautions)),
         ...(card.limits ? { limits: card.limits } : {})
       }
     ]
@@ -36,6 +36,7 @@ export function numbersSection(context: PageContext): Section {
     newPage: true,
     blocks: [
       { kind: 'paragraph', text: w.lead },
+      ...(w.inEnglish ? [{ kind: 'paragraph', text: w.inEnglish } as const] : []),
       ...(workings.length > 0 ? workings : [{ kind: 'paragraph', text: w.noWorkings } as const])
     ]
   }

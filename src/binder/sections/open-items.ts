@@ -14,6 +14,7 @@ export function openItemsSection({ findings, words }: PageContext): Section {
         ? [{ kind: 'paragraph', text: w.none }]
         : [
             { kind: 'paragraph', text: w.lead },
+            ...(w.inEnglish ? [{ kind: 'paragraph' as const, text: w.inEnglish }] : []),
             ...groups.flatMap<Block>(({ first, alike }) => [
               first,
               ...(alike ? [{ kind: 'paragraph' as const, text: alike }] : [])

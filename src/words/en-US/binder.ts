@@ -104,7 +104,6 @@ export const binderWords = {
     month: 'Month'
   },
   supplies: {
-    stopTitle: (id: string) => `To stop the water at ${id}`,
     supply: 'Supply',
     kind: 'Kind',
     shutOff: 'Shut-off',
@@ -155,8 +154,6 @@ export const binderWords = {
     alike: 'Controllers set alike',
     controller: 'Controller',
     fitted: 'Fitted',
-    allStrip: 'One watering day of all controllers, noon to noon, at 100 %. Hatched: the watering window.',
-    allStripTitle: 'Watering day, all controllers',
     programTitle: (controller: string, program: string, name: string) =>
       `${controller} · program ${program}${name ? ` · ${name}` : ''}`,
     days: 'Days',
@@ -166,9 +163,6 @@ export const binderWords = {
     ends: 'Last station ends',
     from: (day: string) => `from ${day}`,
     to: (day: string) => `to ${day}`,
-    strip: (controller: string) =>
-      `One watering day of ${controller}, noon to noon, at 100 %. Hatched: the watering window.`,
-    stripTitle: (controller: string) => `Watering day, ${controller}`,
     window: 'window'
   },
   zones: {
@@ -214,8 +208,7 @@ export const binderWords = {
     spliceLine: (station: string, where: string, kind: string) => `${station}: ${where}${kind ? `, ${kind}` : ''}`,
     readings: 'Readings on file',
     on: 'Date',
-    by: 'By',
-    fillIn: 'Readings to come'
+    by: 'By'
   },
   schedule: {
     lead: (year: number) =>
@@ -273,6 +266,8 @@ export const binderWords = {
     alike: (code: string, names: readonly string[]) =>
       `The same, ${code}, holds for ${names.length} more: ${names.join(', ')}.`,
     lead: 'What the checks found on the data of this binder. An error is wrong or unsafe as it stands, a warning needs a look, a note is advice.',
+    /** What the checks say stands in English in every binder; this says so in another language. */
+    inEnglish: '',
     severities: { error: 'ERROR', warning: 'WARNING', note: 'NOTE' }
   },
   missing: {
@@ -293,6 +288,8 @@ export const binderWords = {
   },
   numbers: {
     lead: 'Every figure comes from a named calculation. Run one alone with: npx underlid calc NAME. How a value came to be known is shown by its mark.',
+    /** As with the open items. */
+    inEnglish: '',
     noWorkings: 'No figure was computed.'
   },
   restricted: {

@@ -35,6 +35,8 @@ export const boxPageWords = {
   noVisit: 'No visit is on file.',
   away: (what: string, reason: string) => `${what} is out of service: ${reason}`,
   twins: (others: readonly string[]) => `This tag is on ${list(others)} too. See which box you are at before you work.`,
+  /** What a check found, in its own words. */
+  found: (message: string) => message,
   openFault: (text: string) => `Open: ${text}`,
   batteryReading: (controller: string, rest: string, load: string) =>
     `${controller} battery: ${[rest && `${rest} at rest`, load && `${load} under load`].filter(Boolean).join(', ')}`,
@@ -42,7 +44,6 @@ export const boxPageWords = {
   coilReading: (station: string, coil: string) => `${station}: coil ${coil}`,
   meterReading: (supply: string, meter: string) => `${supply} meter: ${meter}`,
   quote: (tag: string) => `Quote ${tag}`,
-  noContact: 'No public contact is supplied.',
   printedCopy: 'A printed binder is with the owner.',
   revision: (revision: string) => `Revision ${revision}`,
   dataDate: (day: string) => `Data of ${day}`,

@@ -394,6 +394,13 @@ export const cautionWords = {
   texts,
   /** The signal words, by the name that the cards of the cautions give them. */
   signals: { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION', NOTICE: 'NOTICE' },
+  /** How a source is known, after its name. The name itself stays as it was published. */
+  sources: {
+    'common practice, no source': 'common practice, no source',
+    'rule of this project': 'rule of this project',
+    'from memory': 'from memory',
+    'read in a copy': 'read in a copy'
+  },
   /** Ends the deference of every caution. */
   closing: 'Local rules and the authority having jurisdiction come first.',
   editionExample: (cited: string) => `${cited}. US rules as an example: check the local equivalent.`,

@@ -13,8 +13,7 @@ export const checklistWords = {
     closed: 'Closed fully',
     flow: 'Flow',
     pressure: 'Pressure',
-    ohms: 'Reading',
-    remark: 'Remark'
+    ohms: 'Reading'
   },
   expected: (text: string) => `(${text})`,
   /** What is done before any other step, by the place. */
@@ -107,7 +106,6 @@ export const checklistWords = {
     ['Tag', 'The permanent code of a box. It is never given to another.'],
     ['Watering window', 'The hours in which watering is allowed.']
   ] as readonly (readonly [string, string])[],
-  indexColumns: { name: 'Name', what: 'What it is', where: 'Where it is told' },
   kinds: {
     box: 'valve box',
     controller: 'controller',

@@ -7,7 +7,6 @@ export const labelWords = {
   ],
   shutOff: (where: string) => where,
   noShutOff: 'Shut-off: not supplied',
-  noStations: 'No stations in this box',
   battery: (count: number, kind: string) => `${count} × ${kind}`,
   noBattery: 'no battery in this box',
   coilUnknown: 'coil kind not stated',

@@ -104,7 +104,6 @@ export const binderWords = {
     month: 'Mes'
   },
   supplies: {
-    stopTitle: (id: string) => `Para cortar el agua en ${id}`,
     supply: 'Toma de agua',
     kind: 'Tipo',
     shutOff: 'Llave de corte',
@@ -155,9 +154,6 @@ export const binderWords = {
     alike: 'Programadores con el mismo ajuste',
     controller: 'Programador',
     fitted: 'Montada',
-    allStrip:
-      'Un día de riego de todos los programadores, de mediodía a mediodía, al 100 %. Rayado: el horario de riego permitido.',
-    allStripTitle: 'Día de riego, todos los programadores',
     programTitle: (controller: string, program: string, name: string) =>
       `${controller} · programa ${program}${name ? ` · ${name}` : ''}`,
     days: 'Días',
@@ -167,9 +163,6 @@ export const binderWords = {
     ends: 'Fin de la última estación',
     from: (day: string) => `desde el ${day}`,
     to: (day: string) => `hasta el ${day}`,
-    strip: (controller: string) =>
-      `Un día de riego de ${controller}, de mediodía a mediodía, al 100 %. Rayado: el horario de riego permitido.`,
-    stripTitle: (controller: string) => `Día de riego, ${controller}`,
     window: 'horario'
   },
   zones: {
@@ -215,8 +208,7 @@ export const binderWords = {
     spliceLine: (station: string, where: string, kind: string) => `${station}: ${where}${kind ? `, ${kind}` : ''}`,
     readings: 'Lecturas registradas',
     on: 'Fecha',
-    by: 'Por',
-    fillIn: 'Lecturas por anotar'
+    by: 'Por'
   },
   schedule: {
     lead: (year: number) =>
@@ -277,6 +269,9 @@ export const binderWords = {
     alike: (code: string, names: readonly string[]) =>
       `Lo mismo, ${code}, vale para ${names.length} más: ${names.join(', ')}.`,
     lead: 'Lo que las comprobaciones encontraron en los datos de esta carpeta. Un error está mal o es inseguro tal como está, una advertencia pide una revisión, una nota es un consejo.',
+    /** What the checks say stands in English in every binder; this says so in another language. */
+    inEnglish:
+      'Las frases de las comprobaciones están en inglés, tal como las da la orden «check»; su código permite buscarlas.',
     severities: { error: 'ERROR', warning: 'ADVERTENCIA', note: 'NOTA' }
   },
   missing: {
@@ -297,6 +292,9 @@ export const binderWords = {
   },
   numbers: {
     lead: 'Cada cifra procede de un cálculo con nombre. Ejecute uno solo con: npx underlid calc NAME. La marca de un valor indica cómo se llegó a conocer.',
+    /** As with the open items. */
+    inEnglish:
+      'Los títulos, los pasos y los límites de los cálculos están en inglés; las cifras son las mismas que en el resto de la carpeta. Lo que está escrito en el archivo del emplazamiento figura en el idioma en que se escribió.',
     noWorkings: 'No se calculó ninguna cifra.'
   },
   restricted: {

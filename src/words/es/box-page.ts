@@ -37,6 +37,8 @@ export const boxPageWords = {
   away: (what: string, reason: string) => `${what} está fuera de servicio: ${reason}`,
   twins: (others: readonly string[]) =>
     `Esta matrícula también está en ${list(others)}. Compruebe en qué arqueta está antes de trabajar.`,
+  /** What a check found, in its own words. */
+  found: (message: string) => `(en inglés) ${message}`,
   openFault: (text: string) => `Pendiente: ${text}`,
   batteryReading: (controller: string, rest: string, load: string) =>
     `Batería de ${controller}: ${[rest && `${rest} en reposo`, load && `${load} en carga`].filter(Boolean).join(', ')}`,
@@ -44,7 +46,6 @@ export const boxPageWords = {
   coilReading: (station: string, coil: string) => `${station}: bobina ${coil}`,
   meterReading: (supply: string, meter: string) => `Contador de ${supply}: ${meter}`,
   quote: (tag: string) => `Indique ${tag}`,
-  noContact: 'No se ha facilitado ningún contacto público.',
   printedCopy: 'El propietario tiene una carpeta impresa.',
   revision: (revision: string) => `Revisión ${revision}`,
   dataDate: (day: string) => `Datos del ${day}`,

@@ -386,6 +386,13 @@ export const cautionWords = {
   texts,
   /** The signal words, by the name that the cards of the cautions give them. */
   signals: { DANGER: 'PELIGRO', WARNING: 'ADVERTENCIA', CAUTION: 'PRECAUCIÓN', NOTICE: 'AVISO' },
+  /** How a source is known, after its name. The name itself stays as it was published. */
+  sources: {
+    'common practice, no source': 'práctica común, sin fuente',
+    'rule of this project': 'regla de este proyecto',
+    'from memory': 'de memoria',
+    'read in a copy': 'leído en una copia'
+  },
   /** Ends the deference of every caution. */
   closing: 'Las normas locales y la autoridad competente van primero.',
   editionExample: (cited: string) => `${cited}. Normas de EE. UU. como ejemplo: consulte el equivalente local.`,

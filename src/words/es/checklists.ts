@@ -13,8 +13,7 @@ export const checklistWords = {
     closed: 'Cerró del todo',
     flow: 'Caudal',
     pressure: 'Presión',
-    ohms: 'Lectura',
-    remark: 'Observación'
+    ohms: 'Lectura'
   },
   expected: (text: string) => `(${text})`,
   /** What is done before any other step, by the place. */
@@ -112,7 +111,6 @@ export const checklistWords = {
     ['Tasa de aplicación', 'Lámina de agua aportada en un tiempo, en mm/h o in/h.'],
     ['Uniformidad de distribución', 'Lo parejo que cae el agua: el cuarto más seco frente a la media.']
   ] as readonly (readonly [string, string])[],
-  indexColumns: { name: 'Nombre', what: 'Qué es', where: 'Dónde se trata' },
   kinds: {
     box: 'arqueta',
     controller: 'programador',

@@ -21,7 +21,7 @@ const rainMethods: Readonly<Record<RainMethod, string>> = {
   none: 'No se cuenta la lluvia.',
   'tr-21':
     'La precipitación efectiva se indica por zona, según su consumo y lo que almacena su suelo (método USDA de almacenamiento en el suelo, National Engineering Handbook 623).',
-  'scs-monthly': 'Precipitación efectiva por el método mensual del USDA, como figura en el Estudio FAO 56.',
+  'scs-monthly': 'Precipitación efectiva por el método mensual del USDA, como figura en el Estudio FAO 46.',
   'fao-manual-3': 'Precipitación efectiva por el manual de capacitación 3 de la FAO, para pendientes de hasta el 5 %.',
   'per-event': 'Cada día del registro cuenta como una lluvia, por la regla de la red de evapotranspiración de Texas.',
   'quarter-of-annual': 'Cuenta una cuarta parte de la lluvia, lo más que California permite contar.'

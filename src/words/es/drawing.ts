@@ -15,6 +15,22 @@ export const drawingWords = {
     'ground rod': 'Pica de tierra',
     other: 'Otro'
   },
+  /** Beside the sign of a thing, after the name of what it is of. */
+  short: {
+    'shut-off': 'corte',
+    meter: 'contador',
+    backflow: 'antirreflujo',
+    sensor: 'sensor',
+    splice: 'empalme',
+    filter: 'filtro',
+    pump: 'bomba',
+    'quick coupler': 'boca',
+    drain: 'desagüe',
+    'ground rod': 'pica',
+    box: 'arqueta',
+    controller: 'programador',
+    other: ''
+  },
   valveBox: 'Arqueta con válvulas',
   valve: 'Válvula',
   point: 'Punto permanente desde el que se mide',

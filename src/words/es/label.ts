@@ -7,7 +7,6 @@ export const labelWords = {
   ],
   shutOff: (where: string) => where,
   noShutOff: 'Llave de corte: sin facilitar',
-  noStations: 'Ninguna estación en esta arqueta',
   battery: (count: number, kind: string) => `${count} × ${kind}`,
   noBattery: 'ninguna batería en esta arqueta',
   coilUnknown: 'tipo de bobina sin indicar',
