@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import type { PageContext } from '../binder/context.ts'
+import { makeChartsPage } from '../binder/make-charts.ts'
 import { makeRestrictedSheet } from '../binder/make-restricted.ts'
 import { Refusal } from '../base/refusal.ts'
 import type { Finding } from '../diagnostics/finding.ts'
@@ -27,7 +28,6 @@ import type { BuiltDigest, SiteDigest } from './site-digest.ts'
 import type { SiteUnit } from './site-unit.ts'
 import { contextsOf } from './site-work.ts'
 import { toolVersion } from './tool-version.ts'
-import { printDocuments } from './print-documents.ts'
 import type { DocumentToPrint, PrintReport } from './print-documents.ts'
 import type { IsoDate } from '../units/date.ts'
 import { FILES_A_TASK, tasksOf } from './work-order.ts'
@@ -38,9 +38,16 @@ export interface BuildWish {
   readonly out: string
   readonly on: IsoDate
   readonly only?: readonly string[]
-  readonly print?: { readonly binders: boolean; readonly labels: boolean; readonly restricted: boolean }
+  readonly print?: {
+    readonly binders: boolean
+    readonly labels: boolean
+    readonly charts?: boolean
+    readonly restricted: boolean
+  }
   readonly onPrinted?: (pdf: string, how: 'printed' | 'reused' | 'failed') => void
   readonly onSite?: (done: number, of: number) => void
+  /** Left out: that of this program and its templates. */
+  readonly mark?: string
 }
 
 export interface BuildResult {
@@ -62,7 +69,7 @@ export interface BuildResult {
  * output stays until the new one is whole.
  */
 export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
-  const fleet = readKeptFleet(wish.sites, wish.on, site => printsOf(site, wish))
+  const fleet = readKeptFleet(wish.sites, wish.on, site => printsOf(site, wish), wish.mark)
   const { sources, units, common } = fleet
   refuseUnknownSites(sources, wish.only ?? [])
   const ids = sources.sites.map(one => one.id)
@@ -96,7 +103,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   }
 }
 
-const PRINTS = ['binder', 'labels', 'restricted'] as const
+const PRINTS = ['binder', 'labels', 'charts', 'restricted'] as const
 
 function fleetWork(
   { sources, register, general }: KeptFleet,
@@ -164,10 +171,14 @@ async function printAll(printing: Printing): Promise<PrintReport> {
     return [
       ...(print?.binders ? [one('binder')] : []),
       ...(print?.labels && hasTags(built) ? [one('labels')] : []),
+      ...(print?.charts && built.summary.counts.controllers > 0 ? [one('charts')] : []),
       ...(print?.restricted ? [one('restricted')] : [])
     ]
   })
-  if (print?.restricted) await stageRestricted(printing)
+  if (print?.restricted) await stageApart(printing, 'restricted', 'binder', makeRestrictedSheet)
+  if (print?.charts) await stageApart(printing, 'charts', 'charts', makeChartsPage)
+  // The browser's driver and the reader of PDFs are slow to read in; only a print needs them.
+  const { printDocuments } = await import('./print-documents.ts')
   return printDocuments(stage, documents, {
     base: fleet.common.publicAddress,
     ...(onPrinted ? { onDone: onPrinted } : {})
@@ -176,14 +187,19 @@ async function printAll(printing: Printing): Promise<PrintReport> {
 
 const hasTags = ({ features }: BuiltDigest): boolean => features.some(one => typeof one.properties['tag'] === 'string')
 
-/** The restricted sheet has a page only while it is asked for: the next build without the option takes it away again. */
-async function stageRestricted({ stage, fleet, digests }: Printing): Promise<void> {
+/** A print apart has a page only while it is asked for: the next build without the option takes it away again. */
+async function stageApart(
+  { stage, fleet, digests }: Printing,
+  name: string,
+  template: string,
+  make: (context: PageContext) => object
+): Promise<void> {
   const wanted = new Set(digests.filter(one => one.built).map(one => one.id))
   for (const unit of fleet.units.filter(one => wanted.has(one.sources.id))) {
     const plans = (await contextsOf(unit, fleet.common)).map<PagePlan>(context => ({
-      path: `office/${context.site.id}/restricted.html`,
-      template: 'binder',
-      data: makeRestrictedSheet(context)
+      path: `office/${context.site.id}/${name}.html`,
+      template,
+      data: make(context)
     }))
     const pages = await renderPages(plans, { stamp: fleet.common.mark })
     for (const { path, html } of pages) stage.write({ path, content: html })
@@ -203,7 +219,8 @@ function keptPatterns({ units, register }: KeptFleet, work: FleetWork, { print }
     ...register.filter(entry => carried.has(entry.site)).map(entry => `public/B/${entry.tag}/*`),
     ...ids.flatMap(id => [
       ...(print?.binders ? [] : [`print/${id}-binder.pdf`]),
-      ...(print?.labels ? [] : [`print/${id}-labels.pdf`])
+      ...(print?.labels ? [] : [`print/${id}-labels.pdf`]),
+      ...(print?.charts ? [] : [`print/${id}-charts.pdf`])
     ])
   ]
 }

@@ -16,8 +16,22 @@ export function qrMatrix({ text, level, version }: QrSpec): QrMatrix {
   return { size: modules.size, dark: (row, column) => Boolean(modules.get(row, column)) }
 }
 
+const drawn = new Map<string, string>()
+/** A label carries its code twice; more are not worth keeping. */
+const MOST_DRAWN = 16
+
 /** A code with its quiet zone, sized in mm so that a module prints as wide as the plan says. */
 export function qrSvg(spec: QrSpec): string {
+  const key = JSON.stringify(spec)
+  const known = drawn.get(key)
+  if (known !== undefined) return known
+  if (drawn.size >= MOST_DRAWN) drawn.clear()
+  const svg = codeSvg(spec)
+  drawn.set(key, svg)
+  return svg
+}
+
+function codeSvg(spec: QrSpec): string {
   const { size, dark } = qrMatrix(spec)
   const side = size + 2 * QUIET
   const mm = `${rounded(side * spec.moduleMm)}mm`
