@@ -1,9 +1,11 @@
+import { visitName } from './battery-visit.ts'
 import type { PageContext } from './context.ts'
 import { isAbsent, isPresent } from '../base/absent.ts'
 import { dueState } from '../domain/dates/due-state.ts'
 import type { TaskKind } from '../domain/dates/task-kind.ts'
 import { planTasks } from '../plan/tasks.ts'
 import type { SiteTask } from '../plan/tasks.ts'
+import type { BatteryPlan } from '../plan/plan.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Words } from '../words/words.ts'
 
@@ -57,13 +59,20 @@ function batteryItems(context: PageContext): DueItem[] {
         ...(box === undefined ? {} : { box }),
         subject: battery.controller,
         kind: 'battery',
-        what: words.office.battery(battery.count, battery.kind),
+        what: batteryText(battery, words),
         ...(isPresent(battery.dueOn) ? { dueOn: battery.dueOn } : {}),
         state: battery.state,
         needs: [{ item: battery.kind, count: battery.count }]
       }
     ]
   })
+}
+
+/** With the visit that should do it, where it is one that comes anyway: the due date alone says only when it is too late. */
+function batteryText({ count, kind, doAt }: BatteryPlan, words: Words): string {
+  const what = words.office.battery(count, kind)
+  if (!doAt || doAt.visit === 'next' || doAt.visit === 'own') return what
+  return words.power.due.whatAt(what, words.power.visitOn(visitName(doAt, words), doAt.on))
 }
 
 function backflowItems(context: PageContext): DueItem[] {

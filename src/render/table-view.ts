@@ -65,7 +65,9 @@ export function tableView(block: TableBlock): TableView {
     return { cells, ...(rowStanding ? { standing: rowStanding } : {}) }
   })
   const footnotes = texts.map((text, index) => ({ number: index + 1, text }))
-  const notes = [...(block.notes ?? []), ...(often.length > 0 ? [`calc ${often.join(', ')}`] : [])]
+  const said = block.notes ?? []
+  const unsaid = often.filter(name => !said.some(note => note.includes(name)))
+  const notes = [...said, ...(unsaid.length > 0 ? [`calc ${unsaid.join(', ')}`] : [])]
   return { columns, rows, footnotes, notes, blankRows: block.blankRows ?? 0 }
 }
 

@@ -26,6 +26,14 @@ describe('what to take along', () => {
     }
   })
 
+  it('names the visit that should change a set, where one comes before it is due', () => {
+    const of = (site: string, subject: string) =>
+      demoDue.find(one => one.site === site && one.subject === subject && one.kind === 'battery')
+    expect(of('larkmoor-median', 'C6')?.what).toContain('(change at: start-up visit, 2026-07-01)')
+    // Overdue: the next visit, whatever it is for, needs no name.
+    expect(of('larkmoor-median', 'C5')?.what).not.toContain('change at')
+  })
+
   it('never counts a thing twice', () => {
     expect(shoppingList([set('K1'), set('K1'), set('K2')])).toEqual([{ item: '9 V alkaline', count: 2, spares: 1 }])
   })

@@ -45,6 +45,9 @@ describe('a table as it is set', () => {
     expect(view.notes).toEqual(['calc run-time'])
     expect(view.columns.map(column => column.footnote)).toEqual([...new Array<undefined>(5), 1])
     expect(view.rows.flatMap(row => row.cells.map(cell => cell.footnote))).toEqual(new Array(12).fill(undefined))
+    expect(tableView({ ...table(6, [many, many]), notes: ['Computed by run-time.'] }).notes).toEqual([
+      'Computed by run-time.'
+    ])
     const three = [stated('Z1'), by('run-time'), by('run-time'), by('run-time')]
     expect(tableView(table(4, [three, three])).notes).toEqual([])
   })

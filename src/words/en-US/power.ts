@@ -16,6 +16,7 @@ export const powerWords = {
   },
   due: {
     doAt: 'Change at',
+    whatAt: (what: string, visit: string) => `${what} (change at: ${visit})`,
     note: 'The season never sets a due date. The visit is the last regular one before it: the first or last day of the season, or a task of the maintenance plan.'
   },
   life: {

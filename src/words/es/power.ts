@@ -16,6 +16,7 @@ export const powerWords = {
   },
   due: {
     doAt: 'Cambiar en',
+    whatAt: (what: string, visit: string) => `${what} (cambiar en: ${visit})`,
     note: 'La temporada nunca fija un vencimiento. La visita es la última ordinaria anterior a él: el primer o el último día de la temporada, o una tarea del plan de mantenimiento.'
   },
   life: {
