@@ -136,7 +136,7 @@ describe('days and run times', () => {
     const soak = parseRunTime('2 x 6 min soak 30 min')
     if (!fridays || !soak.ok) throw new Error('not read')
     expect(daysText(fridays, spanish)).toBe('lun mié vie')
-    expect(runTimeText(soak.value, spanish)).toBe('2 x 6 min infiltración 30 min')
+    expect(runTimeText(soak.value, spanish)).toBe('2 x 6 min pausa 30 min')
   })
 })
 

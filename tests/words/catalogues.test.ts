@@ -127,6 +127,6 @@ describe('each word of the first catalogue', () => {
   it('is asked for by name somewhere: one that nothing asks for is a leftover', () => {
     const names = new Set(leaves.flatMap(([key]) => key.split('.')).filter(name => !/^\d+$/u.test(name)))
     const unused = [...names].filter(name => !asked.has(name) && !quoted.has(name) && !PUT_TOGETHER.includes(name))
-    expect(unused.sort()).toEqual([...AHEAD].sort())
+    expect(unused.filter(name => !AHEAD.includes(name))).toEqual([])
   })
 })

@@ -13,7 +13,8 @@ export const checklistWords = {
     closed: 'Closed fully',
     flow: 'Flow',
     pressure: 'Pressure',
-    ohms: 'Reading'
+    ohms: 'Reading',
+    remark: 'Remark'
   },
   expected: (text: string) => `(${text})`,
   /** What is done before any other step, by the place. */

@@ -29,7 +29,7 @@ export const adviceWords = {
   cap: (zone: string, month: string, need: string, allowed: string, over: string) =>
     `${zone}, ${month}: con tantos riegos como permiten las normas, un día debe darle ${need}; una norma permite ${allowed} al día: sobran ${over}.`,
   cycleStarts: (zone: string, wanted: number, takes: number) =>
-    `${zone}: no tiene ciclos con infiltración y harían falta en su lugar ${wanted} inicios al día; admite ${takes}.`,
+    `${zone}: no admite ciclos con pausa, y en su lugar harían falta ${wanted} inicios al día; admite ${takes}.`,
   startsADay: (wanted: number, makes: number) =>
     `Cada uno de sus ${wanted} programas pide un inicio; hace ${makes} al día: sobran ${wanted - makes}.`,
   noPercent: 'ninguno: introduzca los minutos de cada mes',

@@ -13,7 +13,8 @@ export const checklistWords = {
     closed: 'Cerró del todo',
     flow: 'Caudal',
     pressure: 'Presión',
-    ohms: 'Lectura'
+    ohms: 'Lectura',
+    remark: 'Observación'
   },
   expected: (text: string) => `(${text})`,
   /** What is done before any other step, by the place. */
@@ -93,7 +94,7 @@ export const checklistWords = {
       'Parte del agua disponible que las plantas pueden usar antes de que se las riegue de nuevo.'
     ],
     ['Bobina', 'Devanado que mueve el émbolo de una válvula.'],
-    ['Ciclo e infiltración', 'Riego partido en tramos con pausas, para que el suelo absorba el agua.'],
+    ['Ciclos con pausa', 'Riego partido en tramos con descansos, para que el suelo absorba el agua.'],
     ['Dispositivo antirreflujo', 'Impide que el agua de riego vuelva al agua potable.'],
     [
       'Enclavamiento (latching) de CC',

@@ -8,7 +8,7 @@ export const labelWords = {
   shutOff: (where: string) => where,
   noShutOff: 'Llave de corte: sin facilitar',
   battery: (count: number, kind: string) => `${count} × ${kind}`,
-  noBattery: 'ninguna batería en esta arqueta',
+  noBattery: 'ninguna en esta arqueta',
   coilUnknown: 'tipo de bobina sin indicar',
   coils: (kinds: readonly string[]) => kinds.join(' · '),
   foot: (day: string, revision: string) => `Datos del ${day} · revisión ${revision}`

@@ -7,5 +7,5 @@ export const timeWords = {
   oddDates: 'fechas impares',
   oddDatesWithTurnover: 'fechas impares con el 31',
   evenDates: 'fechas pares',
-  soak: (cycles: string, soak: string) => `${cycles} infiltración ${soak}`
+  soak: (cycles: string, soak: string) => `${cycles} pausa ${soak}`
 }
