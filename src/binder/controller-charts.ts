@@ -1,9 +1,10 @@
 import { groupBy } from '../base/collections.ts'
-import type { Controller, Station } from '../model/site.ts'
+import type { Controller, Paper, Station } from '../model/site.ts'
 import { roundedText } from '../units/show.ts'
 import type { ChartBlock } from './sheet-blocks.ts'
 import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
+import type { PlanOptions } from './plan-figure.ts'
 import { patternOf, zonesFigure } from './plan-figure.ts'
 import { rangeOf } from './range.ts'
 import { daysText } from './days.ts'
@@ -13,7 +14,11 @@ import { showClock } from '../units/clock.ts'
 const GROUP_FROM = 3
 /** Stations beside which the plan still leaves room. */
 const BESIDE_PLAN = 16
-const PLAN_MM = { A4: { widthMm: 156, heightMm: 92 }, Letter: { widthMm: 161, heightMm: 86 } } as const
+/** Plan above a table of so many rows; taller where they are fewer, mm. */
+const PLAN_MM = {
+  A4: { widthMm: 156, heightMm: 92, rows: 8, rowMm: 5 },
+  Letter: { widthMm: 161, heightMm: 86, rows: 7, rowMm: 4 }
+} as const
 
 /** One page for each controller; small ones that are alike share a page. */
 export function controllerCharts(context: PageContext): ChartBlock[] {
@@ -44,9 +49,13 @@ function chartOf(group: readonly Controller[], stations: readonly Station[], con
   const numbers = new Map(stations.map(one => [one.id, group.length > 1 ? one.id : String(one.number)]))
   const zones = stations.map(one => words.drawing.zone(one.zone, one.id))
   const title = { title: w.planTitle(names), alt: w.planAlt(names, zones) }
-  const figure = stations.length > BESIDE_PLAN ? undefined : zonesFigure(numbers, title, PLAN_MM[site.paper], context)
+  const figure =
+    stations.length > BESIDE_PLAN
+      ? undefined
+      : zonesFigure(numbers, title, planRoom(site.paper, stations.length), context)
   return {
     kind: 'chart',
+    id: `chart-${group[0]?.id ?? ''}`,
     title: w.heading(names),
     site: site.title,
     keep: w.keep,
@@ -71,6 +80,11 @@ function chartOf(group: readonly Controller[], stations: readonly Station[], con
     facts: facts(group, stations, context),
     foot: w.copies
   }
+}
+
+function planRoom(paper: Paper, stations: number): PlanOptions {
+  const { widthMm, heightMm, rows, rowMm } = PLAN_MM[paper]
+  return { widthMm, heightMm: heightMm + Math.max(0, rows - stations) * rowMm }
 }
 
 function masterRow({ masterValve, id }: Controller, { words }: PageContext): { cells: string[] }[] {

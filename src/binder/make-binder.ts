@@ -8,7 +8,6 @@ import { adviceSection } from './sections/advice.ts'
 import { batteriesSection } from './sections/batteries.ts'
 import { budgetSection } from './sections/budget.ts'
 import { boxesSection } from './sections/boxes.ts'
-import { chartsSection } from './sections/charts.ts'
 import { checklistsSection } from './sections/checklists.ts'
 import { closeoutDatesSection } from './sections/closeout-dates.ts'
 import { contactsSection } from './sections/contacts.ts'
@@ -49,7 +48,6 @@ export function makeBinder(context: PageContext): Binder {
     boxesSection(context),
     drawingsSection(context),
     asInstalledSection(context),
-    chartsSection(context),
     controllersSection(context),
     zonesSection(context),
     wiresSection(context),

@@ -1,5 +1,4 @@
 import type { EastNorth } from '../domain/drawing/spot.ts'
-import { chooseScale } from '../domain/drawing/scale.ts'
 import type { Bounds, DrawnArea, DrawnMark } from '../plan/drawing-plan.ts'
 import { fromSi } from '../units/quantity.ts'
 import { show, showStated } from '../units/show.ts'
@@ -25,6 +24,8 @@ const FOOT_MM = 56
 const METERS = [1, 2, 5, 10, 20, 50, 100, 200, 500]
 const FEET = [5, 10, 20, 50, 100, 200, 500, 1000]
 const BAR_MM = 44
+/** A box and its ties are drawn no larger. */
+const LEAST_RATIO = 40
 /** Names on the sheet of what it does not show; the table has them all. */
 const NAMES_MOST = 6
 
@@ -81,7 +82,7 @@ export function boxFigure(
   if (!mark) return undefined
   const ties = plan.drawing.ties.filter(one => one.mark.what === 'box' && one.mark.of === box)
   const bounds = around([mark, ...ties.map(one => one.point)])
-  const ratio = fitted(bounds, { widthMm: widthMm - 16, heightMm: heightMm - 16 }, context)
+  const ratio = fitted(bounds, { widthMm: widthMm - 16, heightMm: heightMm - 16 })
   const middle = middleOfBounds(bounds)
   const inView = inside(middle, ratio, { widthMm, heightMm })
   const points = plan.drawing.points.filter(inView)
@@ -117,7 +118,7 @@ export function zonesFigure(
   const { plan, words } = context
   const { areas, bounds } = plan.drawing
   if (!bounds || !areas.some(one => one.stations.some(id => stations.has(id)))) return undefined
-  const ratio = fitted(bounds, { widthMm: widthMm - 12, heightMm: heightMm - 12 }, context)
+  const ratio = fitted(bounds, { widthMm: widthMm - 12, heightMm: heightMm - 12 })
   return {
     figure: 'plan',
     ...title,
@@ -245,8 +246,10 @@ function around(spots: readonly EastNorth[]): Bounds {
   return { west: Math.min(...easts), south: Math.min(...norths), east: Math.max(...easts), north: Math.max(...norths) }
 }
 
-function fitted({ west, south, east, north }: Bounds, frame: PlanOptions, { site }: PageContext): number {
-  return chooseScale(east - west, north - south, [frame], site.units).ratio
+/** A ratio that fills a small map; its bar says how large it is. */
+function fitted({ west, south, east, north }: Bounds, { widthMm, heightMm }: PlanOptions): number {
+  const needed = Math.max((east - west) / widthMm, (north - south) / heightMm) * 1000
+  return Math.max(LEAST_RATIO, Math.ceil(needed / 10) * 10)
 }
 
 function inside(middle: EastNorth, ratio: number, { widthMm, heightMm }: PlanOptions) {

@@ -22,6 +22,7 @@ export interface BoxFindBlock {
 /** The page that is sealed in plastic and kept at a controller. */
 export interface ChartBlock {
   readonly kind: 'chart'
+  readonly id: string
   readonly title: string
   readonly site: string
   /** "KEEP AT THE CONTROLLER". */

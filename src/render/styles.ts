@@ -4,6 +4,7 @@ import { transformSync } from 'esbuild'
 /** The style sheets of a kind of page, in order. Each is one file in templates/css. */
 const SHEETS = {
   paper: ['tokens', 'base', 'blocks', 'plan', 'paper'],
+  charts: ['charts'],
   labels: ['tokens', 'base', 'label'],
   office: ['tokens', 'base', 'blocks', 'screen'],
   box: ['tokens', 'base', 'box'],

@@ -90,6 +90,7 @@ export const boxFind = (file: string): BoxFindBlock => ({
 
 export const CHART: ChartBlock = {
   kind: 'chart',
+  id: 'chart-k1',
   title: 'Controller K1',
   site: 'Kestrel Cross Roundabout',
   keep: 'KEEP AT THE CONTROLLER',

@@ -1,6 +1,7 @@
 import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
 import { attachmentBlocks } from '../attachments.ts'
+import { controllerCharts } from '../controller-charts.ts'
 import { chartRows, drawingRecord } from '../drawing-record.ts'
 import type { PageContext } from '../context.ts'
 import { recordDrawingBlocks } from '../record-drawing.ts'
@@ -11,7 +12,6 @@ export function drawingsSection(context: PageContext): Section {
   const { site, words } = context
   const w = words.closeout.drawings
   const sheets = site.closeout?.recordDrawings ?? []
-  const charts = site.closeout?.charts
   const list: Block =
     sheets.length === 0
       ? { kind: 'not-supplied', text: words.binder.notSupplied }
@@ -49,26 +49,37 @@ export function drawingsSection(context: PageContext): Section {
       { kind: 'paragraph', text: w.lead },
       list,
       ...drawingRecord(context),
-      {
-        kind: 'facts',
-        caption: w.charts,
-        rows: [
-          {
-            label: w.chartCopies,
-            value: orNotSupplied(charts?.copies === undefined ? undefined : String(charts.copies), words)
-          },
-          { label: w.chartFixed, value: orNotSupplied(charts?.fixed, words) },
-          { label: w.chartMaterial, value: orNotSupplied(charts?.material, words) },
-          { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) },
-          ...chartRows(context)
-        ]
-      },
-      { kind: 'paragraph', text: words.handover.drawings.chartNote, small: true },
       ...recordDrawingBlocks(context),
       ...attachmentBlocks(
         context,
         sheets.map(one => ({ ...one, title: [one.number, one.title].filter(Boolean).join(' ') }))
-      )
+      ),
+      ...chartBlocks(context)
     ]
   }
+}
+
+/** What is said of the charts, and each on a page of its own. */
+function chartBlocks(context: PageContext): Block[] {
+  const { site, words } = context
+  const w = words.closeout.drawings
+  const charts = site.closeout?.charts
+  return [
+    { kind: 'heading', id: 'controller-charts', text: words.drawing.chart.section },
+    { kind: 'paragraph', text: words.handover.drawings.chartNote, small: true },
+    {
+      kind: 'facts',
+      rows: [
+        {
+          label: w.chartCopies,
+          value: orNotSupplied(charts?.copies === undefined ? undefined : String(charts.copies), words)
+        },
+        { label: w.chartFixed, value: orNotSupplied(charts?.fixed, words) },
+        { label: w.chartMaterial, value: orNotSupplied(charts?.material, words) },
+        { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) },
+        ...chartRows(context)
+      ]
+    },
+    ...controllerCharts(context)
+  ]
 }

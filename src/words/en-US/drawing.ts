@@ -115,7 +115,6 @@ export const drawingWords = {
   chart: {
     section: 'Controller charts',
     document: 'Controller charts',
-    lead: 'One page for each controller. Print three: one stays at the controller, sealed in plastic; two go to the owner.',
     heading: (controllers: string) => `Controller ${controllers}`,
     keep: 'KEEP AT THE CONTROLLER',
     copies: 'Three copies: one sealed at the controller, two for the owner. Print anew when anything changes.',

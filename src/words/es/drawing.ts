@@ -115,7 +115,6 @@ export const drawingWords = {
   chart: {
     section: 'Fichas de programador',
     document: 'Fichas de programador',
-    lead: 'Una página por programador. Imprima tres: una se queda junto al programador, plastificada; dos van al propietario.',
     heading: (controllers: string) => `Programador ${controllers}`,
     keep: 'GUARDAR JUNTO AL PROGRAMADOR',
     copies:
