@@ -80,6 +80,12 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(coast.page('MS2')).toContain('open 11.9 Ω, close 14.2 Ω')
   })
 
+  it('a clock that drifts says by how much and how often it is set right; cold takes its part of the charge', () => {
+    expect(coast.section('controllers')).toContain('1 min a month; set right every 6 months')
+    // 7.05 °C in April, between 70 % at 0 °C and all of it at 20 °C.
+    expect(coast.section('batteries')).toMatch(/81 %|0\.81/u)
+  })
+
   it('a valve made for AC: what it was, the adapter, and the day on which it was seen to work', () => {
     expect(depot.section('wires')).toContain('1 in, 24 V AC, of 2009')
     expect(depot.section('wires')).toContain('threaded ring under the coil, new plunger and spring')

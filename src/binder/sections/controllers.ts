@@ -69,6 +69,8 @@ function settingsKey({
     sheetPath,
     clock?.daylightSaving,
     clock?.movedBy,
+    clock?.drift?.si,
+    clock?.set?.text,
     delayBetweenStations?.si,
     settings,
     masterValve?.box,
@@ -121,7 +123,15 @@ function facts(controller: Controller, context: PageContext): { label: string; v
     { label: w.sheet, value: sheet ? plate(sheet.title) : notSupplied(words) },
     { label: w.serial, value: orNotSupplied(controller.serial, words, true) },
     { label: w.battery, value: batteryOf(controller, words) },
-    { label: w.clock, value: orNotSupplied(clockText, words) }
+    { label: w.clock, value: orNotSupplied(clockText, words) },
+    ...(clock?.drift
+      ? [
+          {
+            label: words.units.drift,
+            value: stated(words.units.driftText(showStated(clock.drift), clock.set?.text ?? ''))
+          }
+        ]
+      : [])
   ]
   if (sheet?.stations !== undefined) rows.push({ label: w.stations, value: plate(String(sheet.stations)) })
   if (sheet?.pulseVolts) rows.push({ label: w.pulse, value: plate(showStated(sheet.pulseVolts)) })

@@ -16,6 +16,8 @@ export const unitWords = {
     odd: 'odd dates',
     even: 'even dates'
   },
+  drift: 'Clock may be off',
+  driftText: (amount: string, set: string) => `${amount} a month${set ? `; set right every ${set}` : ''}`,
   startsADay: 'Starts a day, at most',
   notOnIt: 'It has no setting for',
   noPercent: 'percents by month: the minutes of each month are keyed in',

@@ -20,6 +20,8 @@ export const unitWords = {
   notOnIt: 'No tiene ajuste para',
   noPercent: 'porcentajes por mes: se introducen los minutos de cada mes',
   noCycles: 'ciclos con pausa: en su lugar, varios arranques',
+  drift: 'El reloj puede desviarse',
+  driftText: (amount: string, set: string) => `${amount} al mes${set ? `; se pone en hora cada ${set}` : ''}`,
   startsADay: 'Inicios al día, como máximo',
   delayFor: 'El retardo es por',
   pump: 'Arranque de bomba',
