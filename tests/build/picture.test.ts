@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import sharp from 'sharp'
+import type { Sharp } from 'sharp'
 import { Refusal } from '../../src/base/refusal.ts'
 import { LONGEST_PX, readyPicture } from '../../src/build/picture.ts'
 import { PROJECT } from '../e2e/support.ts'
@@ -10,7 +11,7 @@ const RED = { r: 220, g: 20, b: 20 }
 const BLUE = { r: 20, g: 20, b: 220 }
 
 /** Red on the left, blue on the right. */
-async function twoColors(width: number, height: number): Promise<sharp.Sharp> {
+async function twoColors(width: number, height: number): Promise<Sharp> {
   const half = { width: Math.floor(width / 2), height, channels: 3 as const, background: BLUE }
   const right = await sharp({ create: half }).png().toBuffer()
   return sharp({ create: { width, height, channels: 3, background: RED } }).composite([

@@ -1,9 +1,13 @@
-import { existsSync, readFileSync, readdirSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { PDFiumLibrary } from '@hyzyla/pdfium'
+import { PDFDict, PDFDocument, PDFName } from 'pdf-lib'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { sum } from '../../src/base/collections.ts'
 import { ON, PROJECT, underlid, workFolder } from '../e2e/support.ts'
-import { binderText } from './binder-text.ts'
+import { readPdf } from '../../src/render/pdf-read.ts'
+import { binderText, squeezed } from './binder-text.ts'
 import type { BinderText } from './binder-text.ts'
 import { PARTS, REQUIREMENTS } from './requirements.ts'
 import { gapsListed, notPrinted, scoreOf } from './scoring.ts'
@@ -13,6 +17,9 @@ const LEAST_OF_SUPPLIED = 240
 const SITES = readdirSync(join(PROJECT, 'sites'), { withFileTypes: true })
   .filter(entry => entry.isDirectory() && !entry.name.startsWith('_'))
   .map(entry => entry.name)
+
+/** Where it is installed. */
+const HAS_QPDF = spawnSync('qpdf', ['--version']).status === 0
 
 /** Read from what `print` wrote. */
 const texts = new Map<string, BinderText>()
@@ -77,6 +84,40 @@ describe('the list of an owner at closeout, against the finished binders', () =>
     }
   })
 
+  it('two other programs open every binder: as many pages, the same bookmarks, the words of what is bound in', async () => {
+    const library = await PDFiumLibrary.init()
+    for (const site of SITES) {
+      const bytes = new Uint8Array(readFileSync(join(folder, `dist/print/${site}-binder.pdf`)))
+      const { bookmarks, pages } = await readPdf(bytes, { bookmarks: true })
+      const second = await PDFDocument.load(bytes, { updateMetadata: false })
+      expect(second.getPageCount(), site).toBe(pages)
+      expect(outlineCount(second), site).toBe(bookmarks.length)
+      const third = await library.loadDocument(bytes)
+      expect(third.getPageCount(), site).toBe(pages)
+      if (site === SUPPLIED) {
+        const text = squeezed([...third.pages()].map(page => page.getText()).join(''))
+        for (const words of ['RECORD DRAWING', 'Pressure test of the main', 'Irrigation audit with catch cans'])
+          expect(text).toContain(squeezed(words))
+      }
+      third.destroy()
+    }
+    library.destroy()
+  })
+
+  it('the fully supplied binder, with twelve photographs, stays under 8 MB', () => {
+    expect(textOf(SUPPLIED).pageTexts.length).toBeGreaterThan(60)
+    expect(statSync(join(folder, `dist/print/${SUPPLIED}-binder.pdf`)).size).toBeLessThan(8 * 1024 * 1024)
+  })
+
+  it.skipIf(!HAS_QPDF)('qpdf finds nothing wrong with any binder', () => {
+    for (const site of SITES) {
+      const { status, stdout } = spawnSync('qpdf', ['--check', join(folder, `dist/print/${site}-binder.pdf`)], {
+        encoding: 'utf8'
+      })
+      expect(status, `${site}: ${stdout}`).toBe(0)
+    }
+  })
+
   it('lines about form name a test that is there', () => {
     for (const { n, proved = [] } of REQUIREMENTS)
       for (const { file, title } of proved) {
@@ -96,6 +137,17 @@ describe('the list of an owner at closeout, against the finished binders', () =>
     expect(lines).toHaveLength(PARTS.length + 2)
   })
 })
+
+/** Entries of the outline, counted by following it. ISO 32000-1:2008, 12.3.3. */
+function outlineCount(document: PDFDocument): number {
+  const at = (node: PDFDict | undefined, key: string) => node?.lookupMaybe(PDFName.of(key), PDFDict)
+  const below = (node: PDFDict | undefined): number => {
+    let total = 0
+    for (let one = at(node, 'First'); one; one = at(one, 'Next')) total += 1 + below(one)
+    return total
+  }
+  return below(document.catalog.lookupMaybe(PDFName.of('Outlines'), PDFDict))
+}
 
 /** Sections whose "not supplied" is of the plan, not of what is handed over. */
 const SECTIONS_ASIDE = /^(Programs that would|Open items|Index)/u

@@ -249,17 +249,17 @@ export const handoverWords = {
       `${site} is not handed over: ${count === 1 ? 'one error is' : `${count} errors are`} open.`,
     refusedFix: 'Mend them, or hand over with --as-is, which lists them inside.',
     written: (path: string, files: number) => `Written: ${path} (${files} files).`,
-    readme: (title: string, on: string) =>
+    pages: 'Pages, without a network',
+    readme: (title: string, on: string, site: string) =>
       [
         `${title}, handed over on ${on}`,
         '',
-        'binder.pdf         the binder',
-        'labels.pdf         lid labels',
-        'pages/index.html   the pages, without a network',
-        'data/              the site file, JSON, and CSV of wires and zones',
-        'attachments/       drawings, reports and signed sheets',
-        'photos/            photographs',
-        'open-items.txt     what was open on the day, to be signed',
+        'index.html            where to start, without a network',
+        `print/                the binder and the lid labels as PDF`,
+        `office/${site}/  pages, attachments and photographs`,
+        'public/               the pages behind the codes',
+        'data/                 site file, visits, JSON, CSV of wires and zones, places of the boxes',
+        'open-items.txt        what was open on the day, to be signed',
         '',
         'To see that nothing was changed: sha256sum -c MANIFEST-SHA256.txt',
         ''

@@ -260,17 +260,17 @@ export const handoverWords = {
       `${site} no se entrega: ${count === 1 ? 'queda un error' : `quedan ${count} errores`} sin resolver.`,
     refusedFix: 'Corríjalos o entregue con --as-is, que los enumera dentro.',
     written: (path: string, files: number) => `Escrito: ${path} (${files} archivos).`,
-    readme: (title: string, on: string) =>
+    pages: 'Páginas, sin red',
+    readme: (title: string, on: string, site: string) =>
       [
         `${title}, entregado el ${on}`,
         '',
-        'binder.pdf         la carpeta',
-        'labels.pdf         etiquetas de tapa',
-        'pages/index.html   las páginas, sin red',
-        'data/              el archivo del emplazamiento, JSON, y CSV de cables y zonas',
-        'attachments/       planos, informes y hojas firmadas',
-        'photos/            fotografías',
-        'open-items.txt     lo que estaba pendiente ese día, para firmar',
+        'index.html            por dónde empezar, sin red',
+        'print/                la carpeta y las etiquetas de tapa en PDF',
+        `office/${site}/  páginas, adjuntos y fotografías`,
+        'public/               las páginas de los códigos',
+        'data/                 archivo del emplazamiento, visitas, JSON, CSV de cables y zonas, lugares de las arquetas',
+        'open-items.txt        lo que estaba pendiente ese día, para firmar',
         '',
         'Para ver que no se cambió nada: sha256sum -c MANIFEST-SHA256.txt',
         ''
