@@ -6,6 +6,7 @@ import { addCalc } from './verbs/calc.ts'
 import { addCheck } from './verbs/check.ts'
 import { addDue } from './verbs/due.ts'
 import { addExplain } from './verbs/explain.ts'
+import { addHandover } from './verbs/handover.ts'
 import { addImport } from './verbs/import.ts'
 import { addNew } from './verbs/new.ts'
 import { addRecord } from './verbs/record.ts'
@@ -29,6 +30,7 @@ for (const add of [
   addServe,
   addDue,
   addRecord,
+  addHandover,
   addCalc,
   addExplain
 ])
