@@ -11,7 +11,9 @@ import { photoNotThere } from './box/photo-not-there.ts'
 import { backflowRegister } from './closeout/backflow-register.ts'
 import { closeoutContacts } from './closeout/contacts.ts'
 import { closeoutEstablishment } from './closeout/establishment.ts'
+import { noLocation } from './closeout/no-location.ts'
 import { closeoutPhotographs } from './closeout/photographs.ts'
+import { recordDrawingCheck } from './closeout/record-drawing.ts'
 import { closeoutSignOffs } from './closeout/sign-offs.ts'
 import { closeoutSpares } from './closeout/spares.ts'
 import { closeoutTestReports } from './closeout/test-reports.ts'
@@ -135,7 +137,9 @@ export const CHECKS: readonly Check[] = [
   backflowRegister,
   closeoutContacts,
   closeoutEstablishment,
+  noLocation,
   closeoutPhotographs,
+  recordDrawingCheck,
   closeoutSignOffs,
   closeoutSpares,
   closeoutTestReports,

@@ -14,8 +14,8 @@ interface Covered {
 /** What a tool can check at closeout, and which code, or which test, does. */
 const TABLE: Readonly<Record<string, Covered>> = {
   'D-01': { what: 'contacts, installer license', codes: ['closeout/contacts'] },
-  'D-02': { what: 'record drawing file', codes: ['closeout/attachment-not-there'] },
-  'D-03': { what: 'places and ties', codes: ['box/no-ties'] },
+  'D-02': { what: 'record drawing file', codes: ['closeout/record-drawing', 'closeout/attachment-not-there'] },
+  'D-03': { what: 'places and ties', codes: ['closeout/no-location', 'box/no-ties'] },
   'D-04': { what: 'ids are unique', codes: ['file/duplicate-id', 'tag/duplicate'] },
   'D-05': {
     what: 'station, valve, box, zone',
