@@ -5,6 +5,7 @@ import { roundedText, show } from '../units/show.ts'
 import type { ChargeLife } from '../plan/power-plan.ts'
 import type { Block, TableBlock, Value } from './blocks.ts'
 import type { PageContext } from './context.ts'
+import { dueReason } from './due-reason.ts'
 import type { BatteryGroup } from './battery-groups.ts'
 import { computed, notComputed, orNotSupplied, stated } from './values.ts'
 
@@ -67,7 +68,7 @@ function countedValue(
 }
 
 function untilRow({ ids, battery }: BatteryGroup, words: PageContext['words']): Value[] {
-  const { charge, pulses, fitted, intervalDueOn, dateCode, because } = battery
+  const { charge, pulses, fitted, intervalDueOn, dateCode } = battery
   const day = (days: number): Value =>
     fitted === undefined ? NONE : { ...computed(addDays(fitted, days), 'battery-life'), mono: true }
   return [
@@ -76,7 +77,7 @@ function untilRow({ ids, battery }: BatteryGroup, words: PageContext['words']): 
     pulses ? day(pulses.lifeDays) : NONE,
     intervalDueOn ? { ...computed(intervalDueOn, 'due-date'), mono: true } : NONE,
     orNotSupplied(dateCode, words, true),
-    stated(because)
+    stated(dueReason(battery, words))
   ]
 }
 

@@ -1,6 +1,7 @@
 import { sum } from '../base/collections.ts'
 import { isAbsent } from '../base/absent.ts'
 import type { PageContext } from './context.ts'
+import { dueReason } from './due-reason.ts'
 import type { Block } from './blocks.ts'
 import type { BatteryGroup } from './battery-groups.ts'
 import { visitName } from './battery-visit.ts'
@@ -15,7 +16,7 @@ const MOST_MONTHS = 36
 
 /** The year of one set as a figure; none where no due date is known, or nothing lies between the two days. */
 export function batteryYear(group: BatteryGroup, context: PageContext): Block[] {
-  const { fitted, dueOn, dateCode, because, doAt, pulsesByMonth = [] } = group.battery
+  const { fitted, dueOn, dateCode, doAt, pulsesByMonth = [] } = group.battery
   if (fitted === undefined || isAbsent(dueOn) || dueOn <= fitted) return []
   const { words, site } = context
   const w = words.power.year
@@ -52,7 +53,7 @@ export function batteryYear(group: BatteryGroup, context: PageContext): Block[] 
       .filter(mark => mark.on >= first.from && mark.on <= end)
       .map(({ kind, at: share, label }) => ({ kind, at: share, label }))
   }
-  return [{ kind: 'figure', figure, caption: w.caption(group.ids, because, dateCode) }]
+  return [{ kind: 'figure', figure, caption: w.caption(group.ids, dueReason(group.battery, words), dateCode) }]
 }
 
 interface WholeMonth {

@@ -94,6 +94,11 @@ function dated(site: Site, facts: SetFacts<DatedSet>, on: IsoDate): BatteryPlann
     fitted,
     dueOn: due.value.dueOn,
     because: due.value.words,
+    dueBy: {
+      because: due.value.because,
+      interval: interval ?? DEFAULT_INTERVAL,
+      isStated: interval !== undefined
+    },
     ...dueState(due.value.dueOn, on),
     intervalDueOn: addInterval(fitted, interval ?? DEFAULT_INTERVAL),
     ...(life ? { pulses: life.value } : {}),

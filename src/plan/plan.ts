@@ -1,7 +1,8 @@
 import type { NextRun, SensorMark, TotalRow } from './totals-plan.ts'
 import type { Maybe } from '../base/absent.ts'
 import type { ChosenCaution } from '../domain/safety/cautions.ts'
-import type { IsoDate } from '../units/date.ts'
+import type { DueBecause } from '../domain/dates/due-date.ts'
+import type { Interval, IsoDate } from '../units/date.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { YearRuns } from '../domain/schedule/year-runs.ts'
 import type { LongestCycle } from '../domain/water/cycle-soak.ts'
@@ -118,6 +119,8 @@ export interface BatteryPlan {
   readonly dueOn: Maybe<IsoDate>
   /** What set the date: the interval, the computed life, the date code. */
   readonly because: string
+  /** The same for a page in another language; absent where there is no date. */
+  readonly dueBy?: { readonly because: DueBecause; readonly interval: Interval; readonly isStated: boolean }
   readonly state: BatteryState
   /** Positive when overdue. */
   readonly daysOverdue?: number

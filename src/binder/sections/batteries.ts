@@ -1,5 +1,6 @@
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { dueReason } from '../due-reason.ts'
 import { batteryChangeBlocks } from '../battery-change.ts'
 import { batteryGroups } from '../battery-groups.ts'
 import { batteryLifeBlocks, pulsesTable } from '../battery-life-table.ts'
@@ -53,7 +54,7 @@ function dueTable({ site, plan, words }: PageContext): Block {
       batteryDueValue(battery, words),
       batteryStateValue(battery, words),
       visitValue(battery.doAt, words),
-      stated(battery.because || '–')
+      stated(dueReason(battery, words) || '–')
     ]),
     notes: [words.power.due.note]
   }

@@ -15,6 +15,14 @@ export const powerWords = {
     'no date': 'nobody wrote when it was fitted'
   },
   due: {
+    by: {
+      interval: (span: string, fitted: string, isStated: boolean) =>
+        `${span} after ${fitted}${isStated ? '' : ', where none is stated (rule of this project)'}`,
+      span: (months: number, days: number) =>
+        [counted(months, 'month'), counted(days, 'day')].filter(Boolean).join(' ') || '0 days',
+      life: (days: number, fitted: string) => `computed life of ${days} days after ${fitted}`,
+      dateCode: (day: string) => `date code of the cells, ${day}`
+    },
     doAt: 'Change at',
     whatAt: (what: string, visit: string) => `${what} (change at: ${visit})`,
     note: 'The season never sets a due date. The visit is the last regular one before it: the first or last day of the season, or a task of the maintenance plan.'
@@ -144,4 +152,8 @@ export const powerWords = {
     away: 'Take the spent cells away with you the same day.'
   },
   disposal: 'Where spent cells go'
+}
+
+function counted(count: number, noun: string): string {
+  return count === 0 ? '' : `${count} ${noun}${count === 1 ? '' : 's'}`
 }

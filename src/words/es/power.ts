@@ -15,6 +15,14 @@ export const powerWords = {
     'no date': 'nadie anotó cuándo se montó'
   },
   due: {
+    by: {
+      interval: (span: string, fitted: string, isStated: boolean) =>
+        `${span} después del ${fitted}${isStated ? '' : ', al no indicarse ningún plazo (regla de este proyecto)'}`,
+      span: (months: number, days: number) =>
+        [counted(months, 'mes', 'meses'), counted(days, 'día', 'días')].filter(Boolean).join(' y ') || '0 días',
+      life: (days: number, fitted: string) => `duración calculada de ${days} días después del ${fitted}`,
+      dateCode: (day: string) => `código de fecha de las pilas, ${day}`
+    },
     doAt: 'Cambiar en',
     whatAt: (what: string, visit: string) => `${what} (cambiar en: ${visit})`,
     note: 'La temporada nunca fija un vencimiento. La visita es la última ordinaria anterior a él: el primer o el último día de la temporada, o una tarea del plan de mantenimiento.'
@@ -63,7 +71,7 @@ export const powerWords = {
     visit: (visit: string, on: string) => `${visit} ${on}`,
     dateCode: (on: string) => `código de fecha ${on}`,
     caption: (ids: string, because: string, code: string | undefined) =>
-      `${ids}: vence por ${because}.${code === undefined ? '' : ` Código de fecha de las pilas: ${code}.`} Los meses de los extremos se cuentan en parte.`,
+      `${ids}: vence por lo siguiente: ${because}.${code === undefined ? '' : ` Código de fecha de las pilas: ${code}.`} Los meses de los extremos se cuentan en parte.`,
     months: (short: string, year: string) => `${short} ${year}`
   },
   pulses: {
@@ -149,4 +157,8 @@ export const powerWords = {
     away: 'Llévese las pilas gastadas el mismo día.'
   },
   disposal: 'Adónde van las pilas gastadas'
+}
+
+function counted(count: number, one: string, many: string): string {
+  return count === 0 ? '' : `${count} ${count === 1 ? one : many}`
 }
