@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { groupBy } from '../base/collections.ts'
+import type { LabelWish } from '../binder/make-labels.ts'
 import type { PageContext } from '../binder/context.ts'
 import type { RegisteredTag } from '../model/fleet.ts'
 import type { FleetSources, SiteSources } from './read-fleet.ts'
@@ -9,12 +10,18 @@ import { tagsOfSites } from './rivals.ts'
 import { sharedUses } from './shared-uses.ts'
 import type { SharedWork, SiteUnit } from './site-unit.ts'
 
+/** What is printed shapes pages too: they link to prints, and labels are laid out for their sheets. */
+export interface PrintsOfUnits {
+  readonly printsOf: (site: string) => PageContext['prints']
+  readonly labelWish: LabelWish | undefined
+}
+
 /** The fleet parted into sites that can be made one by one, each with the key under which its outputs are kept. */
 export function planUnits(
   sources: FleetSources,
   register: readonly RegisteredTag[],
   common: SharedWork,
-  printsOf: (site: string) => PageContext['prints']
+  { printsOf, labelWish }: PrintsOfUnits
 ): SiteUnit[] {
   const tags = tagsOfSites(sources)
   const slices = registerSlices(register)
@@ -22,12 +29,19 @@ export function planUnits(
   const frame = [common.mark, common.on, common.publicAddress, names]
   return sources.sites.map(site => {
     const { tags: own = [], rivals = [] } = tags.get(site.id) ?? {}
-    const unit = { sources: site, register: slices(site.id, own), rivals, prints: printsOf(site.id) }
+    const unit = {
+      sources: site,
+      register: slices(site.id, own),
+      rivals,
+      prints: printsOf(site.id),
+      ...(labelWish ? { labelWish } : {})
+    }
     const content = [
       frame,
       unit.sources,
       unit.register,
       unit.prints,
+      labelWish ?? '',
       sharedUses(site, sources.shared),
       fileHashes(site),
       rivals.length > 0 ? [rivals, sources.shared] : []

@@ -3,6 +3,7 @@ import { publicContext } from '../binder/context.ts'
 import type { PageContext } from '../binder/context.ts'
 import { makeBinder } from '../binder/make-binder.ts'
 import { languageFile, makeBoxPage } from '../binder/make-box-page.ts'
+import type { LabelWish } from '../binder/make-labels.ts'
 import { makeLabelSheet } from '../binder/make-labels.ts'
 import { makeSitePage } from '../binder/make-site-page.ts'
 import type { BoxPage } from '../binder/pages.ts'
@@ -19,12 +20,12 @@ export interface SitePages {
 }
 
 /** Two boxes with one tag: the first keeps the page, be it of this site or of one whose name sorts before it. */
-export function planSitePages(context: PageContext, fleet: Fleet): SitePages {
+export function planSitePages(context: PageContext, fleet: Fleet, labelWish?: LabelWish): SitePages {
   const taken = new Set(
     fleet.sites.filter(one => one.id < context.site.id).flatMap(one => one.boxes.flatMap(box => box.tag ?? []))
   )
   const boxes = boxPages(context, taken, fleet)
-  return { pages: [...boxes.pages, ...officePages(context)], tags: boxes.tags }
+  return { pages: [...boxes.pages, ...officePages(context, labelWish)], tags: boxes.tags }
 }
 
 function boxPages(context: PageContext, taken: Set<string>, fleet: Fleet): SitePages {
@@ -62,7 +63,7 @@ function contentVersion(content: unknown): string {
   return createHash('sha256').update(JSON.stringify(content)).digest('hex').slice(0, 12)
 }
 
-function officePages(context: PageContext): PagePlan[] {
+function officePages(context: PageContext, labelWish?: LabelWish): PagePlan[] {
   const { id, at } = context.site
   const page = (name: string, template: string, data: object): PagePlan => ({
     path: `office/${id}/${name}.html`,
@@ -73,6 +74,6 @@ function officePages(context: PageContext): PagePlan[] {
   return [
     page('index', 'site', makeSitePage(context)),
     page('binder', 'binder', makeBinder(context)),
-    page('labels', 'labels', makeLabelSheet(publicContext(context)))
+    page('labels', 'labels', makeLabelSheet(publicContext(context), labelWish))
   ]
 }

@@ -1,4 +1,5 @@
 import type { PageContext } from '../binder/context.ts'
+import type { LabelWish } from '../binder/make-labels.ts'
 import type { SourceText } from '../load/loaded.ts'
 import type { RegisteredTag } from '../model/fleet.ts'
 import type { IsoDate } from '../units/date.ts'
@@ -12,6 +13,7 @@ export interface SiteUnit {
   /** Other sites that carry one of its tags. */
   readonly rivals: readonly SiteSources[]
   readonly prints: PageContext['prints']
+  readonly labelWish?: LabelWish
   /** Hash of all of the above, the shared files it leads to, the day and the program. */
   readonly key: string
 }

@@ -57,7 +57,7 @@ async function planSite(unit: SiteUnit, common: SharedWork): Promise<PlannedSite
   const { sources, findings, site } = assessed
   const [context] = await withAttachments(assessed, unit, common)
   if (!context || !site) return { digest: digestOf(sources.id, findings), pages: [], files: [] }
-  const { pages, tags } = planSitePages(context, fleet)
+  const { pages, tags } = planSitePages(context, fleet, unit.labelWish)
   const files = [
     ...(await photoOutputs(withPhotosThere(site, sources), sources)),
     ...(await attachmentOutputs(site, sources))

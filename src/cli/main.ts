@@ -8,6 +8,7 @@ import { addDue } from './verbs/due.ts'
 import { addExplain } from './verbs/explain.ts'
 import { addHandover } from './verbs/handover.ts'
 import { addImport } from './verbs/import.ts'
+import { addMerge } from './verbs/merge.ts'
 import { addNew } from './verbs/new.ts'
 import { addRecord } from './verbs/record.ts'
 import { addServe } from './verbs/serve.ts'
@@ -27,6 +28,7 @@ for (const add of [
   addTag,
   addBuild,
   addPrint,
+  addMerge,
   addServe,
   addDue,
   addRecord,

@@ -10,6 +10,8 @@ export interface Output {
   /** Progress and asides; silent with --quiet. */
   readonly aside: (text: string) => void
   readonly complain: (text: string) => void
+  /** "Sites: 120 of 1,000", in one line that is written over; only where a person watches a terminal, and not with --quiet. */
+  readonly progress: (what: string, done: number, of: number) => void
   readonly paint: Paint
 }
 
@@ -25,6 +27,7 @@ export function makeOutput(options: { readonly quiet?: boolean; readonly color?:
     aside: text => {
       if (!options.quiet) process.stderr.write(`${shown(text)}\n`)
     },
+    progress: options.quiet || process.stderr.isTTY !== true ? () => undefined : progressLine(),
     complain: text => void process.stderr.write(`${shown(text)}\n`),
     paint: colored ? COLORED : PLAIN
   }
@@ -38,6 +41,18 @@ function harmlessButColors(text: string): string {
     .split(COLORS)
     .map((part, index) => (index % 2 === 1 ? part : harmless(part)))
     .join('')
+}
+
+/** Not more often than an eye can follow; the line is gone once all is done. */
+function progressLine(): Output['progress'] {
+  let last = 0
+  return (what, done, of) => {
+    const isEnd = done >= of
+    const now = performance.now()
+    if (!isEnd && now - last < 100) return
+    last = now
+    process.stderr.write(isEnd ? '\r\u001b[K' : `\r\u001b[K${what}: ${done} of ${of}`)
+  }
 }
 
 /** Exit codes of the contract. */

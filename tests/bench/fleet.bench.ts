@@ -38,7 +38,9 @@ async function run(args: readonly string[]): Promise<Taken> {
 
 /** Clock ticks of ended children, from the kernel's own record of this process; a hundred are a second. */
 function childCpu(): number {
-  const fields = readFileSync('/proc/self/stat', 'utf8').replace(/^.*\) /su, '').split(' ')
+  const fields = readFileSync('/proc/self/stat', 'utf8')
+    .replace(/^.*\) /su, '')
+    .split(' ')
   return (Number(fields[13]) + Number(fields[14])) / 100
 }
 

@@ -1,6 +1,12 @@
+import { Option } from 'commander'
 import type { Command } from 'commander'
+import { Refusal } from '../../base/refusal.ts'
+import { PLAIN_LABEL, parseLabelSize } from '../../binder/label-size.ts'
+import type { LabelWish } from '../../binder/make-labels.ts'
+import { buildLog, writeLog } from '../../build/build-log.ts'
 import { stopwatch } from '../../build/clock.ts'
 import type { BuildResult, BuildWish } from '../../build/pipeline.ts'
+import { parseShard } from '../../build/shard.ts'
 import { countFindings } from '../../diagnostics/finding.ts'
 import { countsText, findingsText } from '../../report/text.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
@@ -9,18 +15,25 @@ import { EXIT, makeOutput } from '../output.ts'
 import type { Output } from '../output.ts'
 
 interface BuildOptions extends CommonOptions {
+  readonly shard?: string
+  readonly log?: string
   readonly strict?: boolean
 }
 
 interface PrintOptions extends BuildOptions {
   readonly labels?: boolean
   readonly binder?: boolean
+  readonly charts?: boolean
+  readonly labelSize?: string
+  readonly labelSheet?: string
   readonly restricted?: boolean
 }
 
 export function addBuild(program: Command): void {
   withCommonOptions(program.command('build').description('write the pages and the data').argument('[site...]'))
     .option('--strict', 'exit 1 where there is an error')
+    .option(...SHARD)
+    .option(...LOG)
     .action((sites: string[], options: BuildOptions) => run(wishOf(sites, options), options))
 }
 
@@ -30,21 +43,49 @@ export function addPrint(program: Command): void {
   )
     .option('--binder', 'only the binders')
     .option('--labels', 'only the lid labels')
+    .option('--label-size <size>', 'width and height of a lid label: 90x60mm, 5x3in (default: 180x84mm)')
+    .addOption(
+      new Option('--label-sheet <how>', 'labels on sheets to be cut, or each on a sheet of its own').choices([
+        'sheet',
+        'single'
+      ])
+    )
+    .option('--charts', 'only the controller charts, a page each, to be sealed and kept at the controllers')
     .option('--restricted', 'also the sheet of codes, keys and private phones; keep it apart')
     .option('--strict', 'exit 1 where there is an error')
+    .option(...SHARD)
+    .option(...LOG)
     .action((sites: string[], options: PrintOptions) => {
-      const neither = !options.binder && !options.labels
+      const neither = !options.binder && !options.labels && !options.charts
       const print = {
         binders: neither || options.binder === true,
         labels: neither || options.labels === true,
-        restricted: options.restricted === true
+        charts: options.charts === true,
+        restricted: options.restricted === true,
+        ...labelWishOf(options)
       }
       return run({ ...wishOf(sites, options), print }, options)
     })
 }
 
-function wishOf(only: string[], options: CommonOptions): BuildWish {
-  return { sites: options.sites, out: options.out, on: dayOf(options), only }
+const SHARD = ['--shard <part>', 'only a part of the sites, such as 2/8; "merge" puts the parts together'] as const
+const LOG = ['--log <file>', 'write down what became of each site, and why one was skipped'] as const
+
+/** Nothing where the plain labels are meant. */
+function labelWishOf({ labelSize, labelSheet }: PrintOptions): { labelWish?: LabelWish } {
+  if (labelSize === undefined && labelSheet !== 'single') return {}
+  const size = labelSize === undefined ? PLAIN_LABEL : parseLabelSize(labelSize)
+  if (!size)
+    throw new Refusal(
+      `"${labelSize}" is not the size of a label.`,
+      'Write width and height with their unit: --label-size 90x60mm, or 5x3in'
+    )
+  return { labelWish: { size, single: labelSheet === 'single' } }
+}
+
+function wishOf(only: string[], options: BuildOptions): BuildWish {
+  const { sites, out, shard } = options
+  return { sites, out, on: dayOf(options), only, ...(shard === undefined ? {} : { shard: parseShard(shard) }) }
 }
 
 async function run(wish: BuildWish, options: BuildOptions): Promise<void> {
@@ -54,8 +95,10 @@ async function run(wish: BuildWish, options: BuildOptions): Promise<void> {
   const { buildFleet } = await import('../../build/pipeline.ts')
   const result = await buildFleet({
     ...wish,
+    onSite: (done, of) => output.progress('Sites', done, of),
     onPrinted: (pdf, how) => how === 'failed' && output.complain(`Not printed: ${pdf}`)
   })
+  if (options.log !== undefined) writeLog(options.log, buildLog(result))
   if (options.format === 'json') output.say(JSON.stringify(resultJson(result), undefined, 2))
   else tell(result, wish, output, passed() / 1000)
   process.exitCode = exitCode(result, options.strict === true)
