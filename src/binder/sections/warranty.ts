@@ -19,7 +19,6 @@ export function warrantySection(context: PageContext): Section {
         : site.warranties.map(one => itemFacts(one, context))),
       {
         kind: 'facts',
-        caption: w.repairs,
         rows: [{ label: w.repairs, value: orNotSupplied(site.closeout?.repairs, words) }]
       },
       { kind: 'paragraph', text: w.note, small: true }
