@@ -118,3 +118,26 @@ describe('the sheet', () => {
     expect(bounds?.west).toBeCloseTo(-30.48, 6)
   })
 })
+
+describe('a place of the drawing', () => {
+  const faultsOf = (keys: string) =>
+    loadSite(baseSite(keys)).faults.map(one => `${one.code} ${String(one.details['name'])}`)
+
+  it('is of a thing that the site has, each by its kind', () => {
+    expect(faultsOf('drawing:\n  places: [{ what: box, of: VB9, at: 0 0 m }]\n')).toEqual([
+      'file/dangling-reference VB9'
+    ])
+    expect(faultsOf('drawing:\n  places: [{ what: shut-off, of: K1, at: 0 0 m }]\n')).toEqual([
+      'file/dangling-reference K1'
+    ])
+    expect(faultsOf('drawing:\n  places: [{ what: drain, of: low end, at: 0 0 m }]\n')).toEqual([])
+  })
+
+  it('has both amounts with a unit, corners have pairs, and a ring a radius', () => {
+    const code = (keys: string) => loadSite(baseSite(`drawing:\n${keys}`)).faults.map(one => one.code)
+    expect(code('  places: [{ what: drain, at: 3 m }]\n')).toEqual(['file/not-understood'])
+    expect(code('  places: [{ what: drain, at: 3 4 }]\n')).toEqual(['file/unit-missing'])
+    expect(code('  areas: [{ zone: Z1, points: "0 0, 4 0, 4 m" }]\n')).toEqual(['file/not-understood'])
+    expect(code('  areas: [{ zone: Z1, circle: 0 0 0 m }]\n')).toEqual(['file/out-of-range'])
+  })
+})

@@ -56,6 +56,7 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
       ...recordsOf(raw, 'splices').flatMap(splice => named(splice.raw, [...path, ...splice.path], ['box'], 'box'))
     ]),
     ...specialStations(front),
+    ...drawnPlaces(front),
     ...recordsOf(front.data, 'maintenance').flatMap(({ raw, path }) => named(raw, path, ['box'], 'box')),
     ...recordsOf(front.data, 'sensors').flatMap(({ raw, path }) => [
       ...named(raw, path, ['box'], 'box'),
@@ -91,6 +92,23 @@ function namesIn(data: Readonly<Record<string, unknown>>, key: string, kind: key
   return written.flatMap((name: unknown, index) =>
     typeof name === 'string' ? [{ path: [key, index], name, kind }] : []
   )
+}
+
+/** What the places of the drawing are of; things that stand by themselves may have any name. */
+const PLACED: Readonly<Record<string, keyof Names>> = {
+  box: 'box',
+  controller: 'controller',
+  'shut-off': 'supply',
+  meter: 'supply',
+  backflow: 'supply',
+  splice: 'station'
+}
+
+function drawnPlaces(front: FrontMatter): Reference[] {
+  return recordsOf(front.data, 'drawing', 'places').flatMap(({ raw, path }) => {
+    const kind = PLACED[nameAt({ raw, path }, 'what') ?? '']
+    return kind ? named(raw, path, ['of'], kind) : []
+  })
 }
 
 /** Stations whose ground counts in full in the water budget. */
