@@ -38,7 +38,8 @@ function fetched(href: string): Promise<string | undefined> {
 
 /** Puts what the other page says into this one. Its styles and script are the same. */
 function swapIn(html: string): boolean {
-  const next = new DOMParser().parseFromString(html, 'text/html')
+  // Its style sheet is not applied, but the policy of this page would complain of it.
+  const next = new DOMParser().parseFromString(html.replace(/<style>[^]*?<\/style>/u, ''), 'text/html')
   const parts = ['main', '#box-data'].map(name => [one(name), next.querySelector(name)] as const)
   if (parts.some(([mine, other]) => !mine || !other)) return false
   for (const [mine, other] of parts) if (mine && other) mine.replaceWith(other)
