@@ -21,6 +21,7 @@ const SHEETS = {
 /** Beside or below the map, mm. */
 const SIDE_MM = 64
 const FOOT_MM = 56
+const BAND_FOOT_MM = 48
 const METERS = [1, 2, 5, 10, 20, 50, 100, 200, 500]
 const FEET = [5, 10, 20, 50, 100, 200, 500, 1000]
 const BAR_MM = 44
@@ -40,9 +41,11 @@ export function recordFigure(context: PageContext): (PlanFigure & { readonly tur
   const { sheet, bounds } = plan.drawing
   if (!sheet || !bounds) return undefined
   const { widthMm, heightMm } = SHEETS[site.paper][sheet.turned ? 1 : 0]
-  const map = sheet.turned
-    ? { xMm: 0.3, yMm: 0.3, widthMm: widthMm - SIDE_MM - 3, heightMm: heightMm - 0.6 }
-    : { xMm: 0.3, yMm: 0.3, widthMm: widthMm - 0.6, heightMm: heightMm - FOOT_MM - 2 }
+  const footMm = sheet.turned ? BAND_FOOT_MM : FOOT_MM
+  const map =
+    sheet.legend === 'beside'
+      ? { xMm: 0.3, yMm: 0.3, widthMm: widthMm - SIDE_MM - 3, heightMm: heightMm - 0.6 }
+      : { xMm: 0.3, yMm: 0.3, widthMm: widthMm - 0.6, heightMm: heightMm - footMm - 2 }
   const marks = plan.drawing.marks.map(mark => markOf(mark, context))
   const scale = scaleText(sheet.ratio, context)
   return {

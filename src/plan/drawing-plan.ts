@@ -4,7 +4,7 @@ import type { Circle, LineKind, PlaceKind } from '../model/drawing.ts'
 /** Where everything on the record drawing lies, meters east and north of its origin. */
 export interface DrawingPlan {
   /** Ratio of the scale and whether the sheet is turned, for the paper of the site; left out where nothing has a place. */
-  readonly sheet?: { readonly ratio: number; readonly turned: boolean }
+  readonly sheet?: { readonly ratio: number; readonly turned: boolean; readonly legend: 'beside' | 'below' }
   readonly bounds?: Bounds
   readonly marks: readonly DrawnMark[]
   readonly points: readonly (EastNorth & { readonly name: string })[]

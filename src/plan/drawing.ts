@@ -9,15 +9,17 @@ import { groundOf, knownTies, placeOf } from './drawing-spots.ts'
 import type { FoundPlace, Ground, WrittenPlace } from './drawing-spots.ts'
 import type { Working } from './plan.ts'
 
-/** Ground that a sheet shows, upright and turned, mm. */
-export const MAP_FRAMES: Readonly<Record<Paper, readonly [upright: Frame, turned: Frame]>> = {
+/** Ground that a sheet shows, mm: upright; turned with its legend beside it; turned with the legend below, for a long band of ground. */
+export const MAP_FRAMES: Readonly<Record<Paper, readonly [upright: Frame, turned: Frame, band: Frame]>> = {
   A4: [
     { widthMm: 168, heightMm: 184 },
-    { widthMm: 194, heightMm: 152 }
+    { widthMm: 194, heightMm: 152 },
+    { widthMm: 260, heightMm: 104 }
   ],
   Letter: [
     { widthMm: 173, heightMm: 166 },
-    { widthMm: 176, heightMm: 156 }
+    { widthMm: 176, heightMm: 156 },
+    { widthMm: 242, heightMm: 108 }
   ]
 }
 
@@ -174,5 +176,5 @@ function sheetOf({ west, south, east, north }: Bounds, { paper, units }: Site): 
     heightMm: heightMm - 2 * EDGE_MM
   }))
   const { ratio, frame } = chooseScale(east - west, north - south, frames, units)
-  return { ratio, turned: frame === 1 }
+  return { ratio, turned: frame > 0, legend: frame === 1 ? 'beside' : 'below' }
 }

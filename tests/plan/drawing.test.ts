@@ -105,8 +105,9 @@ describe('the sheet', () => {
   it('has a scale that holds all that is drawn, and is turned where the ground is wide', () => {
     const at = (corner: string) =>
       drawn(`  places: [{ what: box, of: VB1, side: north }]\n  lines: [{ kind: curb, points: "0 0, ${corner} m" }]\n`)
-    expect(drawingOf(at('14 12')).sheet).toEqual({ ratio: 100, turned: false })
+    expect(drawingOf(at('14 12')).sheet).toEqual({ ratio: 100, turned: false, legend: 'below' })
     expect(drawingOf(at('40 12')).sheet).toMatchObject({ turned: true })
+    expect(drawingOf(at('110 12')).sheet).toEqual({ ratio: 500, turned: true, legend: 'below' })
     expect(drawingOf(at('12 40')).sheet).toMatchObject({ turned: false })
   })
 

@@ -9,7 +9,7 @@ export interface Frame {
 /** Metric scales as on a surveyor's rule, and whole feet to an inch as on an engineer's. Common practice, no source. */
 const SCALES: Readonly<Record<UnitSystem, readonly number[]>> = {
   metric: [50, 100, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10_000],
-  us: [60, 120, 240, 360, 480, 600, 1200, 2400, 6000, 12_000]
+  us: [60, 120, 240, 360, 480, 600, 720, 1200, 2400, 6000, 12_000]
 }
 
 export interface ChosenScale {

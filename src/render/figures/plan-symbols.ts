@@ -1,5 +1,5 @@
 import type { PlanStroke, PlanSymbol } from '../../binder/figures/plan.ts'
-import { element, line, rect } from '../svg.ts'
+import { element, line, rect, rounded } from '../svg.ts'
 import type { Spot } from './plan-pattern.ts'
 
 /** Half the size of a mark, mm. */
@@ -8,6 +8,11 @@ export const MARK_MM = 1.7
 const INK = { class: 'plan-mark' } as const
 const SOLID = { class: 'plan-solid' } as const
 const path = (d: string, attributes: Readonly<Record<string, string>> = INK) => element('path', { d, ...attributes })
+
+/** Hundredths of a millimeter are enough. */
+function tidy(d: string): string {
+  return d.replace(/-?\d+(?:\.\d+)?(?:e-?\d+)?/gu, number => rounded(Number(number)))
+}
 
 /** The sign of a thing at a spot. Plain shapes of our own; the bow tie is the valve of ISO 10628. */
 export function planSymbol(symbol: PlanSymbol | 'point', { x, y }: Spot): string {
@@ -84,5 +89,5 @@ const STROKES: Readonly<Record<PlanStroke, readonly Readonly<Record<string, stri
 }
 
 export function planStroke(kind: PlanStroke, d: string): string {
-  return STROKES[kind].map(one => element('path', { d, ...one })).join('')
+  return STROKES[kind].map(one => element('path', { d: tidy(d), ...one })).join('')
 }
