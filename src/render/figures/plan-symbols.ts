@@ -7,7 +7,8 @@ export const MARK_MM = 1.7
 
 const INK = { class: 'plan-mark' } as const
 const SOLID = { class: 'plan-solid' } as const
-const path = (d: string, attributes: Readonly<Record<string, string>> = INK) => element('path', { d: tidy(d), ...attributes })
+const path = (d: string, attributes: Readonly<Record<string, string>> = INK) =>
+  element('path', { d: tidy(d), ...attributes })
 
 /** Hundredths of a millimeter are enough. */
 function tidy(d: string): string {
