@@ -114,6 +114,20 @@ describe.each(others.map(words => [words.language, words] as const))('the catalo
   })
 })
 
+describe('the Spanish catalogue', () => {
+  /** Other words for a thing that has its term in docs/terms-es.md. */
+  const RIVALS =
+    /\b(?:cajas?|medidor(?:es)?|controlador(?:es)?|manómetros? de agua|(?:el|un|cada|los) sitios?|sitios|hidrómetros?)\b/iu
+
+  it('keeps to one term for one thing', () => {
+    const rivals = leavesOf(wordsOf('es')).flatMap(([key, value]) => {
+      const [rival] = RIVALS.exec(saidBy(value)) ?? []
+      return rival === undefined ? [] : [`${key}: ${rival}`]
+    })
+    expect(rivals).toEqual([])
+  })
+})
+
 describe('each word of the first catalogue', () => {
   const sources = ['src', 'templates'].flatMap(folder =>
     (readdirSync(join(ROOT, folder), { recursive: true }) as string[])
