@@ -152,6 +152,8 @@ export interface Label {
   readonly coil: string
   readonly url: string
   readonly qr: QrSpec
+  /** A third, smaller code, for where both large ones have lost a finder mark. */
+  readonly spare?: QrSpec
   readonly foot: string
 }
 
@@ -161,6 +163,8 @@ export interface LabelSheet {
   readonly paper: 'A4' | 'Letter'
   readonly title: string
   readonly lead: readonly string[]
+  /** Where another size was asked for than the plain one; `single` gives each label a sheet of its own. */
+  readonly cut?: { readonly widthMm: number; readonly heightMm: number; readonly single: boolean }
   readonly labels: readonly Label[]
 }
 

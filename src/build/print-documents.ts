@@ -11,6 +11,7 @@ export interface DocumentToPrint {
   readonly html: string
   readonly pdf: string
   readonly paper: Paper
+  readonly sheetMm?: readonly [number, number]
   readonly on: IsoDate
   readonly title?: string
 }
@@ -76,8 +77,16 @@ export async function printDocuments(
   }
 }
 
-function jobFor(stage: Stage, { html, paper, on, title }: DocumentToPrint, base: string): PrintJob {
-  return { root: stage.folder, path: html, base, paper, on, ...(title === undefined ? {} : { title }) }
+function jobFor(stage: Stage, { html, paper, sheetMm, on, title }: DocumentToPrint, base: string): PrintJob {
+  return {
+    root: stage.folder,
+    path: html,
+    base,
+    paper,
+    on,
+    ...(sheetMm ? { sheetMm } : {}),
+    ...(title === undefined ? {} : { title })
+  }
 }
 
 async function tried<T>(work: Promise<T>): Promise<T | Error> {

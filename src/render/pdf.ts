@@ -16,6 +16,8 @@ export type Paper = 'A4' | 'Letter'
 
 export interface PrintJob extends PrintSource {
   readonly paper: Paper
+  /** Width and height where it is on neither sheet: a label with its crop marks. */
+  readonly sheetMm?: readonly [number, number]
   /** Left out: the document's own. */
   readonly title?: string
   readonly on: IsoDate
@@ -161,14 +163,20 @@ function documentFaults(facts: DocumentFacts, missing: ReadonlySet<string>): str
 }
 
 function printFaults(print: PdfContents, job: PrintJob, facts: DocumentFacts): string[] {
-  const [width, height] = SIZES[job.paper]
+  const [width, height] = sheetOf(job)
   const odd = print.sizes.findIndex(([w, h]) => !near([w, h], [width, height]) && !near([h, w], [width, height]))
   return [
     ...(print.tagged ? [] : ['The print carries no tags.']),
     ...(print.language === facts.language ? [] : [`The print's language is "${print.language}".`]),
     ...(facts.headings > 0 && print.bookmarks.length === 0 ? ['The print carries no bookmarks.'] : []),
-    ...(odd === -1 ? [] : [`Page ${odd + 1} is not ${job.paper}.`])
+    ...(odd === -1 ? [] : [`Page ${odd + 1} is not ${job.sheetMm ? `${job.sheetMm.join(' × ')} mm` : job.paper}.`])
   ]
+}
+
+const POINTS_PER_MM = 72 / 25.4
+
+function sheetOf({ paper, sheetMm }: PrintJob): readonly [number, number] {
+  return sheetMm ? [sheetMm[0] * POINTS_PER_MM, sheetMm[1] * POINTS_PER_MM] : SIZES[paper]
 }
 
 const lacking = (missing: ReadonlySet<string>): string[] => [...missing].map(path => `${path} is not there.`)

@@ -9,7 +9,7 @@ import { dates } from './dates.ts'
 import { patternSvg } from './figures/plan-legend.ts'
 import { figureSvg } from './figures/figure-svg.ts'
 import { fontCss } from './font-faces.ts'
-import { labelView } from './label-view.ts'
+import { labelPage, labelView } from './label-view.ts'
 import { lean } from './lean.ts'
 import { markdown } from './markdown.ts'
 import { pageScript, tagEntryScript } from './page-script.ts'
@@ -47,6 +47,7 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     tagEntryScript,
     tableView,
     labelView,
+    labelPage,
     binderParts,
     binderPageCss,
     coverLook,

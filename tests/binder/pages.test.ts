@@ -71,12 +71,12 @@ describe('the code of a tag', () => {
     const url = tagUrl('https://example.org', '7KQ3F9X')
     expect(url).toBe('HTTPS://EXAMPLE.ORG/B/7KQ3F9X/')
     // 30 characters would fit version 3 at level H (35, ISO/IEC 18004); labels take the version that stands more dirt.
-    expect(tagQr(url)).toMatchObject({ version: 6, level: 'H' })
+    expect(tagQr(url)).toMatchObject({ version: 14, level: 'H' })
     expect(tagQr(url).moduleMm).toBeGreaterThanOrEqual(0.5)
   })
 
   it('falls back a level where the address is long', () => {
-    expect(tagQr(`HTTPS://${'LONG-NAME.'.repeat(12)}EXAMPLE.ORG/B/7KQ3F9X/`).level).toBe('Q')
+    expect(tagQr(`HTTPS://${'LONG-NAME.'.repeat(30)}EXAMPLE.ORG/B/7KQ3F9X/`).level).toBe('Q')
   })
 })
 

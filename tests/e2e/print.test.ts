@@ -16,11 +16,28 @@ describe('underlid print', () => {
     expect(ran.code).toBe(0)
   })
 
-  it('prints every code twice on its label, and two independent readers read each', async () => {
+  it('prints every code twice on its label and a third, smaller time, and two independent readers read each', async () => {
     const pages = await picturesOf(file('labels'))
     const zxing = (await Promise.all(pages.map(byZxing))).flat()
-    for (const url of KESTREL) expect(zxing.filter(text => text === url).length, url).toBe(2)
+    for (const url of KESTREL) expect(zxing.filter(text => text === url).length, url).toBe(3)
     expect(new Set((await Promise.all(pages.map(byJsqr))).flat())).toEqual(new Set(KESTREL))
+  })
+
+  it('prints labels of another size, each on a sheet of its own, and refuses one whose code could not be read', async () => {
+    const small = ['print', 'kestrel-cross', '--labels', '--on', ON, '--out', 'small', '--label-sheet', 'single']
+    expect(underlid([...small, '--label-size', '90x60mm'], folder).code).toBe(0)
+    const pages = await picturesOf(join(folder, 'small/print/kestrel-cross-labels.pdf'))
+    expect(pages.length).toBe(KESTREL.length)
+    for (const { width, height } of pages) {
+      expect(width / 300).toBeCloseTo((90 + 16) / 25.4, 1)
+      expect(height / 300).toBeCloseTo((60 + 16) / 25.4, 1)
+    }
+    expect((await Promise.all(pages.map(byZxing))).flat().sort()).toEqual([...KESTREL, ...KESTREL].sort())
+    expect(new Set((await Promise.all(pages.map(byJsqr))).flat())).toEqual(new Set(KESTREL))
+    const tiny = underlid([...small, '--label-size', '40x30mm'], folder)
+    expect(tiny.code).toBe(2)
+    expect(tiny.err).toMatch(/This would do: --label-size \d+x\d+mm/u)
+    expect(underlid([...small, '--label-size', '90x60'], folder).err).toContain('with their unit')
   })
 
   it('labels are still read by both from a poor grey photocopy', async () => {
