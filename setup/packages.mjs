@@ -47,7 +47,9 @@ function lockHash(folder) {
 
 /** `npm ci` by the npm that runs us, else by the one on the path. */
 function runNpmCi(folder) {
-  const result = runNpm(['ci', '--prefix', folder, '--no-audit', '--no-fund', '--loglevel=error'], { cwd: folder })
+  const result = runNpm(['ci', '--ignore-scripts', '--prefix', folder, '--no-audit', '--no-fund', '--loglevel=error'], {
+    cwd: folder
+  })
   if (result.status === 0) return
   const said = `${result.stdout ?? ''}${result.stderr ?? ''}`.trim().split('\n').slice(-6)
   throw new Error(

@@ -14,6 +14,7 @@ import type { OutputReport } from './output-stage.ts'
 import type { PrintReport } from './print-documents.ts'
 import { printAll } from './print-fleet.ts'
 import type { PrintWish } from './print-wish.ts'
+import { refuseLostRegister } from './refuse-lost-register.ts'
 import { shardOf } from './shard.ts'
 import type { Shard } from './shard.ts'
 import { shardFile } from './shard-file.ts'
@@ -60,6 +61,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     ...(print?.labelWish ? { labelWish: print.labelWish } : {})
   })
   refuseUnknownSites(fleet.sources, wish.only ?? [])
+  refuseLostRegister(fleet)
   if (print?.labelWish) refuseSmallLabels(fleet.common.publicAddress, print.labelWish.size)
   const frame = frameOf(fleet)
   const asked = askedOf(frame.ids, wish)

@@ -34,6 +34,7 @@ export interface FleetSources {
 
 const TEXTS = /\.(?:md|csv|ya?ml|txt)$/iu
 const SHARED = '_shared'
+const REGISTER = 'tags.csv'
 
 /**
  * Reads a folder of sites into texts, in the order of their names by code unit, so that no locale changes it. Names that start with a
@@ -49,7 +50,7 @@ export function readFleet(folder: string): FleetSources {
 
   const sites = foldersIn(folder).filter(id => id !== SHARED && !existsSync(join(folder, id, MARKER)))
   const shared = filesBelow(join(folder, SHARED)).map(path => `${SHARED}/${path}`)
-  const register = isThere(join(folder, 'tags.csv')) ? readText(`${root}/tags.csv`) : undefined
+  const register = isThere(join(folder, REGISTER)) ? readText(`${root}/${REGISTER}`) : undefined
   return {
     folder: root,
     sites: sites.map(id => readSite(folder, root, id)),
@@ -120,7 +121,7 @@ function standing(path: string): Stats | undefined {
 
 function foldersIn(folder: string): string[] {
   return readdirSync(folder)
-    .filter(name => !name.startsWith('.') && standing(join(folder, name))?.isDirectory())
+    .filter(name => !name.startsWith('.') && name !== REGISTER && standing(join(folder, name))?.isDirectory())
     .sort()
 }
 

@@ -55,12 +55,12 @@ function base(): Seed {
 
 function started(): Seed {
   const text = newSiteText({ title: 'Quay Street', units: 'us', tag: BASE_TAGS.VB1 })
-  return { name: 'started', site: 'quay-street', weight: 5, image: new Map([['quay-street/site.md', fileOf(text)]]) }
+  return { name: 'started', site: 'quay-street', weight: 12, image: new Map([['quay-street/site.md', fileOf(text)]]) }
 }
 
 function minimal(): Seed {
   const text = '---\ntitle: A\nunits: metric\n---\n'
-  return { name: 'minimal', site: 'a', weight: 4, image: new Map([['a/site.md', fileOf(text)]]) }
+  return { name: 'minimal', site: 'a', weight: 8, image: new Map([['a/site.md', fileOf(text)]]) }
 }
 
 const small = (path: string, entry: Entry): Entry => (/\.(?:jpe?g|png)$/iu.test(path) ? fileOf('a picture') : entry)
