@@ -2,6 +2,7 @@ import type { FindingsPage } from './pages.ts'
 import { findingGroups } from './finding-groups.ts'
 import { totalCounts } from './fleet-counts.ts'
 import type { FleetInput } from './make-fleet-page.ts'
+import { groupBy, sortedBy } from '../base/collections.ts'
 import { countFindings } from '../diagnostics/finding.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 
@@ -22,6 +23,7 @@ export function makeFindingsPage(input: FleetInput, general: readonly Finding[])
     asOf: w.asOf(on),
     lookedAt: w.lookedAt(totalCounts(built.map(one => one.counts)), left.length),
     fleet: { label: w.fleetTitle, href: 'index.html' },
+    kinds: kindsOf([...general, ...left.flatMap(one => one.findings), ...built.flatMap(one => one.findings)]),
     sites: [
       ...(general.length > 0 ? [site('fleet', w.general, general)] : []),
       ...left.map(one => site(one.id, one.id, one.findings)),
@@ -32,4 +34,18 @@ export function makeFindingsPage(input: FleetInput, general: readonly Finding[])
     empty: w.noFindings,
     foot: w.foot(version, on)
   }
+}
+
+function kindsOf(findings: readonly Finding[]): FindingsPage['kinds'] {
+  const kinds = [...groupBy(findings, one => `${one.code} ${one.severity}`).values()].flatMap(group => {
+    const [first] = group
+    if (!first) return []
+    const { code, severity } = first
+    return [{ code, severity, count: group.length, sites: new Set(group.map(one => one.site)).size }]
+  })
+  return sortedBy(
+    kinds,
+    one => -one.count,
+    one => one.code
+  )
 }

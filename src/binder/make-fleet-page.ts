@@ -1,6 +1,7 @@
 import type { FleetPage } from './pages.ts'
 import type { Value } from './blocks.ts'
 import { stated } from './values.ts'
+import { siteState } from './site-state.ts'
 import type { SiteSummary } from './site-summary.ts'
 import type { DueItem } from './due-items.ts'
 import { sum } from '../base/collections.ts'
@@ -31,6 +32,9 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
     asOf: w.asOf(on),
     findings: { label: w.allFindings, href: 'findings.html' },
     route: { label: words.due.route.link, href: 'route.html' },
+    map: { label: words.fleet.mapLink, href: 'map.html' },
+    water: { label: words.fleet.waterLink, href: 'water.html' },
+    filters: filtersOf(built, words),
     totals: [
       total(w.sites, built.length + left.length),
       total(w.boxes, sum(built.map(one => one.counts.boxes))),
@@ -50,7 +54,8 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
         boxes: site.counts.boxes,
         stations: site.counts.stations,
         nextDue: nextDue(site.due, words),
-        counts: countFindings(site.findings)
+        counts: countFindings(site.findings),
+        marks: marksOf(site)
       })),
       ...left.map(({ id, findings }) => ({
         id,
@@ -61,6 +66,7 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
         stations: 0,
         nextDue: stated('–'),
         counts: countFindings(findings),
+        marks: { place: '', status: '', findings: 'error', due: '' },
         problem: w.notBuilt(countFindings(findings).error)
       }))
     ],
@@ -73,6 +79,37 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
     })),
     foot: w.foot(version, on)
   }
+}
+
+/** By what each row can be found: the values of the filters. */
+function marksOf({ place, status, findings, due }: SiteSummary): Readonly<Record<string, string>> {
+  const { error, warning } = countFindings(findings)
+  const states = { bad: 'overdue', unknown: 'no-date', soon: 'due-soon', good: 'ok' } as const
+  return {
+    place,
+    status,
+    findings: error > 0 ? 'error' : warning > 0 ? 'warning' : 'none',
+    due: states[siteState(due)]
+  }
+}
+
+function filtersOf(built: readonly SiteSummary[], words: Words): FleetPage['filters'] {
+  const w = words.fleet
+  const marks = built.map(marksOf)
+  const filter = (key: string, label: string, labels: Readonly<Record<string, string>>) => ({
+    key,
+    label,
+    choices: [...new Set(marks.map(one => one[key] ?? ''))]
+      .filter(value => value !== '')
+      .sort()
+      .map(value => ({ value, label: labels[value] ?? value }))
+  })
+  return [
+    filter('place', w.place, {}),
+    filter('status', w.status, w.statuses),
+    filter('findings', w.findings, w.findingKinds),
+    filter('due', w.due, w.dueKinds)
+  ].filter(one => one.choices.length > 1)
 }
 
 /** No date first, then by date: an unknown date is never at the bottom of a list. */

@@ -201,6 +201,13 @@ export interface FindingsPage {
   readonly asOf: string
   readonly lookedAt: string
   readonly fleet: { readonly label: string; readonly href: string }
+  /** Every kind that was found, the most frequent first. */
+  readonly kinds: readonly {
+    readonly code: string
+    readonly severity: string
+    readonly count: number
+    readonly sites: number
+  }[]
   readonly sites: readonly {
     readonly id: string
     readonly title: string
@@ -219,6 +226,14 @@ export interface FleetPage {
   readonly asOf: string
   readonly findings: { readonly label: string; readonly href: string }
   readonly route?: { readonly label: string; readonly href: string }
+  readonly map?: { readonly label: string; readonly href: string }
+  readonly water?: { readonly label: string; readonly href: string }
+  /** Choices that narrow the list; each a key of the rows' `marks`. */
+  readonly filters: readonly {
+    readonly key: string
+    readonly label: string
+    readonly choices: readonly { readonly value: string; readonly label: string }[]
+  }[]
   readonly totals: readonly { readonly label: string; readonly value: string }[]
   readonly sites: readonly {
     readonly id: string
@@ -230,6 +245,7 @@ export interface FleetPage {
     readonly nextDue: Value
     readonly counts: { readonly error: number; readonly warning: number; readonly note: number }
     readonly problem?: string
+    readonly marks: Readonly<Record<string, string>>
   }[]
   readonly due: readonly {
     readonly date: Value

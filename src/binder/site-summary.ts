@@ -3,10 +3,13 @@ import { dueItems } from './due-items.ts'
 import type { DueItem } from './due-items.ts'
 import { fleetCounts } from './fleet-counts.ts'
 import type { FleetCounts } from './fleet-counts.ts'
+import { searchText } from './search-text.ts'
+import { isPresent } from '../base/absent.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 import type { LatLon } from '../domain/distance.ts'
 import { openJobs } from '../plan/open-jobs.ts'
 import { showWindow } from '../units/clock.ts'
+import type { UnitSystem } from '../units/show.ts'
 import type { Words } from '../words/words.ts'
 
 /** What a route sheet needs to know of a site beside what is due there. */
@@ -32,6 +35,17 @@ export interface SiteSummary {
   readonly due: readonly DueItem[]
   readonly at?: LatLon
   readonly stop: SiteStop
+  readonly status: string
+  readonly water: {
+    readonly units: UnitSystem
+    /** Of a year; undefined where no budget is stated. */
+    readonly allowanceM3?: number
+    readonly programmedM3: number
+    /** Stations that water and are not in the figure. */
+    readonly flowNotStated: number
+  }
+  /** Words by which the site is found. */
+  readonly search: string
 }
 
 export function siteSummary(context: PageContext, words: Words): SiteSummary {
@@ -46,7 +60,20 @@ export function siteSummary(context: PageContext, words: Words): SiteSummary {
     findings,
     due: dueItems(context),
     ...(latitude === undefined || longitude === undefined ? {} : { at: { latitude, longitude } }),
-    stop: stopOf(context, words)
+    stop: stopOf(context, words),
+    status: site.status,
+    water: waterOf(context),
+    search: searchText(site, findings)
+  }
+}
+
+function waterOf({ site, plan: { budget } }: PageContext): SiteSummary['water'] {
+  const { allowanceM3, programmedM3, flowNotStated } = budget
+  return {
+    units: site.units,
+    ...(isPresent(allowanceM3) ? { allowanceM3 } : {}),
+    programmedM3,
+    flowNotStated: flowNotStated.length
   }
 }
 

@@ -2,7 +2,9 @@ import type { FleetInput } from '../binder/make-fleet-page.ts'
 import { makeFleetPage } from '../binder/make-fleet-page.ts'
 import { makeFindingsPage } from '../binder/make-findings-page.ts'
 import { makeGonePage } from '../binder/make-gone-page.ts'
+import { makeMapPage } from '../binder/make-map-page.ts'
 import { makeRoutePage } from '../binder/make-route-page.ts'
+import { makeWaterPage } from '../binder/make-water-page.ts'
 import type { TagEntryPage } from '../binder/pages.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 import { isTag } from '../domain/tags/tag.ts'
@@ -61,6 +63,8 @@ export function planFleetPages(work: FleetWork): FleetPages {
         data: makeRoutePage({ sites: input.built, on, within: ROUTE_DAYS, words, version }),
         from
       },
+      { path: 'office/map.html', template: 'map', data: makeMapPage(input), from },
+      { path: 'office/water.html', template: 'water', data: makeWaterPage(input), from },
       { path: 'office/findings.html', template: 'findings', data: makeFindingsPage(input, general), from }
     ]
   }

@@ -10,7 +10,7 @@ import { EN_US } from '../words/words.ts'
 import { dataOutputs } from './data-outputs.ts'
 import { planFleetPages } from './fleet-pages.ts'
 import { filesBelow } from './output-files.ts'
-import type { Stage } from './output-stage.ts'
+import type { OutputFile, Stage } from './output-stage.ts'
 import type { PrintWish } from './print-wish.ts'
 import type { Leak, PrivateWordOf } from './privacy-gate.ts'
 import type { SiteDigest } from './site-digest.ts'
@@ -52,6 +52,7 @@ export async function writeFleet(stage: Stage, writing: FleetWriting): Promise<r
   const fallbacks = new Set(planned.fallbacks.map(one => one.path))
   for (const { path, html } of pages) if (!fallbacks.has(path)) stage.write({ path, content: html })
   for (const file of publicScripts()) stage.write(file)
+  stage.write(searchIndex(digests))
   for (const file of dataOutputs(work, frame.publicAddress)) stage.write(file)
   stage.keep(keptPatterns(writing))
   for (const { path, html } of pages)
@@ -59,6 +60,12 @@ export async function writeFleet(stage: Stage, writing: FleetWriting): Promise<r
   const words = digests.flatMap(privateWordsOf)
   await refuseLeaks(stage.folder, words, known, lookedFor)
   return words
+}
+
+/** As a script, since a page opened from a folder may load no other kind of file. */
+function searchIndex(digests: readonly SiteDigest[]): OutputFile {
+  const words = Object.fromEntries(digests.flatMap(({ id, built }) => (built ? [[id, built.summary.search]] : [])))
+  return { path: 'office/search.js', content: `underlidSearch=${JSON.stringify(words)}\n` }
 }
 
 function privateWordsOf({ id, built }: SiteDigest): PrivateWordOf[] {

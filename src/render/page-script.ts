@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url'
 import { buildSync } from 'esbuild'
 
-type ScriptName = 'box' | 'tag-entry' | 'worker' | 'slip-code'
+type ScriptName = 'box' | 'fleet' | 'tag-entry' | 'worker' | 'slip-code'
 
 const made = new Map<ScriptName, string>()
 
@@ -13,6 +13,11 @@ export function pageScript(): string {
 /** The script of the page where a tag is typed by hand. */
 export function tagEntryScript(): string {
   return bundled('tag-entry')
+}
+
+/** The script of the list of all sites. */
+export function fleetScript(): string {
+  return bundled('fleet')
 }
 
 /** Files of the public folder beside its pages: the worker, and the drawing of a slip as a code. */

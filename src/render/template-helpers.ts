@@ -8,11 +8,13 @@ import { coverLook } from './cover-look.ts'
 import { dates } from './dates.ts'
 import { patternSvg } from './figures/plan-legend.ts'
 import { figureSvg } from './figures/figure-svg.ts'
+import type { MapMark } from '../binder/make-map-page.ts'
+import { fleetMap } from './fleet-map.ts'
 import { fontCss } from './font-faces.ts'
 import { labelPage, labelView } from './label-view.ts'
 import { lean } from './lean.ts'
 import { markdown } from './markdown.ts'
-import { pageScript, tagEntryScript } from './page-script.ts'
+import { fleetScript, pageScript, tagEntryScript } from './page-script.ts'
 import { qrSvg } from './qr-svg.ts'
 import { stateShape } from './state-shape.ts'
 import { css } from './styles.ts'
@@ -45,6 +47,9 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     signalStripes,
     pageScript,
     tagEntryScript,
+    fleetScript,
+    fleetMap: (marks: readonly MapMark[]) => fleetMap(marks, words.fleet),
+    fleetWords: words.fleet,
     tableView,
     labelView,
     labelPage,

@@ -9,6 +9,7 @@ import { closeoutWords } from './en-US/closeout.ts'
 import { drawingWords } from './en-US/drawing.ts'
 import { dueWords } from './en-US/due.ts'
 import { faultWords } from './en-US/faults.ts'
+import { fleetWords } from './en-US/fleet.ts'
 import { handoverWords } from './en-US/handover.ts'
 import { labelWords } from './en-US/label.ts'
 import { officeWords } from './en-US/office.ts'
@@ -44,6 +45,7 @@ export interface Words {
   readonly drawing: Translated<typeof drawingWords>
   readonly due: Translated<typeof dueWords>
   readonly faults: typeof faultWords
+  readonly fleet: Translated<typeof fleetWords>
   readonly handover: Translated<typeof handoverWords>
   readonly label: Translated<typeof labelWords>
   readonly office: Translated<typeof officeWords>
@@ -73,6 +75,7 @@ export const EN_US: Words = {
   drawing: drawingWords,
   due: dueWords,
   faults: faultWords,
+  fleet: fleetWords,
   handover: handoverWords,
   label: labelWords,
   office: officeWords,

@@ -170,7 +170,8 @@ const row = (
   boxes,
   stations,
   nextDue,
-  counts
+  counts,
+  marks: { place, status: 'in-service', findings: counts.error > 0 ? 'error' : 'none', due: 'ok' }
 })
 
 export const FLEET: FleetPage = {
@@ -178,6 +179,16 @@ export const FLEET: FleetPage = {
   title: 'Sites',
   asOf: 'As of 2026-05-01',
   findings: { label: 'All findings', href: 'findings.html' },
+  filters: [
+    {
+      key: 'findings',
+      label: 'Findings',
+      choices: [
+        { value: 'error', label: 'with errors' },
+        { value: 'none', label: 'with nothing found' }
+      ]
+    }
+  ],
   totals: [
     { label: 'Sites', value: '6' },
     { label: 'Valve boxes', value: '43' },
@@ -277,6 +288,10 @@ export const FINDINGS: FindingsPage = {
   asOf: 'As of 2026-05-01',
   lookedAt: 'Looked at 6 sites, 43 valve boxes, 33 controllers and 54 stations.',
   fleet: { label: 'Sites', href: 'index.html' },
+  kinds: [
+    { code: 'wire/loop-over-limit', severity: 'error', count: 7, sites: 2 },
+    { code: 'tag/missing', severity: 'warning', count: 1, sites: 1 }
+  ],
   sites: [
     {
       id: SITE.site,

@@ -10,6 +10,7 @@ import { closeoutWords } from './closeout.ts'
 import { drawingWords } from './drawing.ts'
 import { dueWords } from './due.ts'
 import { faultWords } from './faults.ts'
+import { fleetWords } from './fleet.ts'
 import { handoverWords } from './handover.ts'
 import { labelWords } from './label.ts'
 import { officeWords } from './office.ts'
@@ -41,6 +42,7 @@ export const ES: Words = {
   drawing: drawingWords,
   due: dueWords,
   faults: faultWords,
+  fleet: fleetWords,
   handover: handoverWords,
   label: labelWords,
   office: officeWords,
