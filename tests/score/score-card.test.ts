@@ -87,7 +87,7 @@ describe('the list of an owner at closeout, against the finished binders', () =>
     }
   })
 
-  it('two other programs open every binder: as many pages, the same bookmarks, the words of what is bound in', async () => {
+  it('two other programs open every binder, and qpdf where it is installed: as many pages, the same bookmarks, the words of what is bound in', async () => {
     const library = await PDFiumLibrary.init()
     for (const site of SITES) {
       const bytes = new Uint8Array(readFileSync(join(folder, `dist/print/${site}-binder.pdf`)))
@@ -103,6 +103,7 @@ describe('the list of an owner at closeout, against the finished binders', () =>
           expect(text).toContain(squeezed(words))
       }
       third.destroy()
+      if (HAS_QPDF) expect(qpdfFaults(join(folder, `dist/print/${site}-binder.pdf`)), site).toBe('')
     }
     library.destroy()
   })
@@ -110,15 +111,6 @@ describe('the list of an owner at closeout, against the finished binders', () =>
   it('the fully supplied binder, with twelve photographs, stays under 8 MB', () => {
     expect(textOf(SUPPLIED).pageTexts.length).toBeGreaterThan(60)
     expect(statSync(join(folder, `dist/print/${SUPPLIED}-binder.pdf`)).size).toBeLessThan(8 * 1024 * 1024)
-  })
-
-  it.skipIf(!HAS_QPDF)('qpdf finds nothing wrong with any binder', () => {
-    for (const site of SITES) {
-      const { status, stdout } = spawnSync('qpdf', ['--check', join(folder, `dist/print/${site}-binder.pdf`)], {
-        encoding: 'utf8'
-      })
-      expect(status, `${site}: ${stdout}`).toBe(0)
-    }
   })
 
   it('lines about form name a test that is there', () => {
@@ -140,6 +132,12 @@ describe('the list of an owner at closeout, against the finished binders', () =>
     expect(lines).toHaveLength(PARTS.length + 2)
   })
 })
+
+/** What qpdf says of a file that is not sound; nothing of one that is. */
+function qpdfFaults(path: string): string {
+  const { status, stdout, stderr } = spawnSync('qpdf', ['--check', path], { encoding: 'utf8' })
+  return status === 0 ? '' : `${stdout}${stderr}`
+}
 
 /** Entries of the outline, counted by following it. ISO 32000-1:2008, 12.3.3. */
 function outlineCount(document: PDFDocument): number {
