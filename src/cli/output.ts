@@ -1,3 +1,4 @@
+import { stopwatch } from '../build/clock.ts'
 import { harmless } from '../report/harmless.ts'
 import { COLORED, PLAIN } from '../report/paint.ts'
 import type { Paint } from '../report/paint.ts'
@@ -45,10 +46,11 @@ function harmlessButColors(text: string): string {
 
 /** Not more often than an eye can follow; the line is gone once all is done. */
 function progressLine(): Output['progress'] {
+  const elapsed = stopwatch()
   let last = 0
   return (what, done, of) => {
     const isEnd = done >= of
-    const now = performance.now()
+    const now = elapsed()
     if (!isEnd && now - last < 100) return
     last = now
     process.stderr.write(isEnd ? '\r\u001b[K' : `\r\u001b[K${what}: ${done} of ${of}`)
