@@ -24,8 +24,8 @@ export interface CodePlace {
 export type Where = 'data area' | 'anywhere'
 
 /**
- * So much of the area, a fraction, is covered: nine tenths of it by one to four blots, dark or light, the rest by scratches. Then the picture
- * fades, more on one side than on the other, and is seen turned by up to 4 degrees and drawn in by up to 4 % at its corners.
+ * What stays on the label: so much of the area, a fraction, is covered, nine tenths of it by one to four blots, dark or light, the rest by
+ * scratches; then the print fades, more on one side than on the other.
  */
 export function damaged(picture: Picture, code: CodePlace, share: number, where: Where, chance: () => number): Picture {
   const dirty = { ...picture, data: new Uint8ClampedArray(picture.data) }
@@ -35,8 +35,28 @@ export function damaged(picture: Picture, code: CodePlace, share: number, where:
   blots(dirty, code, may, covered, share * whole * 0.9, chance)
   scratches(dirty, code, may, covered, share * whole, chance)
   fade(dirty, chance)
-  return seenAskew(dirty, chance)
+  return dirty
 }
+
+/** How the phone is held at one look. */
+export interface Look {
+  /** Turned by up to so many degrees to either side. */
+  readonly turn: number
+  /** Pixels of the look to a pixel of the label: nearer or farther. */
+  readonly scale: number
+}
+
+/** The looks of a phone that is moved a little until it reads: square and near first, then turned, nearer and farther. */
+export const LOOKS: readonly Look[] = [
+  { turn: 4, scale: 1 },
+  { turn: 45, scale: 0.6 },
+  { turn: 45, scale: 0.4 },
+  { turn: 45, scale: 0.8 },
+  { turn: 45, scale: 0.5 },
+  { turn: 45, scale: 0.35 },
+  { turn: 45, scale: 0.9 },
+  { turn: 45, scale: 0.45 }
+]
 
 type Allowed = (x: number, y: number) => boolean
 
@@ -118,7 +138,7 @@ function scratches(
   }
 }
 
-/** Ink turns pale and paper turns grey; grain as of a phone in poor light. */
+/** Ink turns pale and paper turns grey. */
 function fade({ data, width, height }: Picture, chance: () => number): void {
   const [first, second] = [0.45 + 0.4 * chance(), 0.45 + 0.4 * chance()]
   const paper = 200 + 40 * chance()
@@ -126,27 +146,51 @@ function fade({ data, width, height }: Picture, chance: () => number): void {
     for (let x = 0; x < width; x += 1) {
       const at = (y * width + x) * 4
       const contrast = first + ((second - first) * x) / width
-      const shade = paper - (255 - (data[at] ?? 0)) * contrast * (paper / 255) + (chance() - 0.5) * 16
-      data.fill(shade, at, at + 3)
+      data.fill(paper - (255 - (data[at] ?? 0)) * contrast * (paper / 255), at, at + 3)
     }
 }
 
-function seenAskew({ data, width, height }: Picture, chance: () => number): Picture {
-  const turn = ((chance() - 0.5) * 8 * Math.PI) / 180
+/** One look at a label: turned, drawn in by up to 4 % at its corners, from nearer or farther, with the grain of a phone in poor light. */
+export function seen({ data, width, height }: Picture, { turn, scale }: Look, chance: () => number): Picture {
+  const angle = ((chance() - 0.5) * 2 * turn * Math.PI) / 180
   const [pullX, pullY] = [(chance() - 0.5) * 0.04, (chance() - 0.5) * 0.04]
-  const out = new Uint8ClampedArray(data.length).fill(230)
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)]
+  const side = Math.ceil(1.06 * Math.max(width, height) * scale * (cos + Math.abs(sin)))
+  const out = new Uint8ClampedArray(side * side * 4).fill(230)
   const [middleX, middleY] = [width / 2, height / 2]
-  for (let y = 0; y < height; y += 1)
-    for (let x = 0; x < width; x += 1) {
-      const [u, v] = [x - middleX, y - middleY]
+  for (let y = 0; y < side; y += 1)
+    for (let x = 0; x < side; x += 1) {
+      const [u, v] = [(x - side / 2) / scale, (y - side / 2) / scale]
       const depth = 1 + (pullX * u) / middleX + (pullY * v) / middleY
-      const sourceX = middleX + ((u * Math.cos(turn) + v * Math.sin(turn)) * 1.06) / depth
-      const sourceY = middleY + ((v * Math.cos(turn) - u * Math.sin(turn)) * 1.06) / depth
-      const shade = between(data, width, height, sourceX, sourceY)
-      if (shade !== undefined) out.fill(shade, (y * width + x) * 4, (y * width + x) * 4 + 3)
+      const sourceX = middleX + (u * cos + v * sin) / depth
+      const sourceY = middleY + (v * cos - u * sin) / depth
+      const shade = pooled(data, width, height, sourceX, sourceY, 1 / scale) ?? 230
+      out.fill(shade + (chance() - 0.5) * 16, (y * side + x) * 4, (y * side + x) * 4 + 3)
     }
   for (let at = 3; at < out.length; at += 4) out[at] = 255
-  return { data: out, width, height }
+  return { data: out, width: side, height: side }
+}
+
+/** The mean of four shades within one pixel of the phone, which from afar covers several of the label. */
+function pooled(
+  data: Uint8ClampedArray,
+  width: number,
+  height: number,
+  x: number,
+  y: number,
+  span: number
+): number | undefined {
+  const quarter = span > 1.2 ? span / 4 : 0
+  if (quarter === 0) return between(data, width, height, x, y)
+  const parts = [-quarter, quarter].flatMap(dx =>
+    [-quarter, quarter].map(dy => between(data, width, height, x + dx, y + dy))
+  )
+  let total = 0
+  for (const part of parts) {
+    if (part === undefined) return undefined
+    total += part
+  }
+  return total / parts.length
 }
 
 /** The shade between four pixels; undefined outside the picture. */
