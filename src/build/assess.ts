@@ -2,6 +2,7 @@ import type { Finding } from '../diagnostics/finding.ts'
 import { sortFindings } from '../diagnostics/finding.ts'
 import { CHECKS } from '../checks/list.ts'
 import { runChecks, wordFault } from '../checks/run.ts'
+import { withoutPrivate } from '../checks/without-private.ts'
 import { loadRegister } from '../load/register.ts'
 import { loadSite } from '../load/site.ts'
 import type { LoadedSite } from '../load/loaded.ts'
@@ -86,7 +87,12 @@ export function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet
     loaded,
     ...(loaded.site ? { site: loaded.site } : {}),
     ...(plan ? { plan } : {}),
-    findings: sortFindings([...findings, ...files.map(fault => wordFault(loaded.id, fault, CHECKS))])
+    findings: sortFindings(
+      withoutPrivate(
+        [...findings, ...files.map(fault => wordFault(loaded.id, fault, CHECKS))],
+        loaded.site?.privateWords ?? []
+      )
+    )
   }
 }
 
