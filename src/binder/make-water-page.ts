@@ -27,7 +27,7 @@ export function makeWaterPage({ built, on, words, version }: FleetInput): WaterP
   const shares = built.map(({ water: { allowanceM3, programmedM3 } }) =>
     allowanceM3 !== undefined && allowanceM3 > 0 ? programmedM3 / allowanceM3 : undefined
   )
-  const widest = Math.max(1, ...shares.flatMap(share => share ?? []))
+  const widest = Math.max(1.1, ...shares.flatMap(share => share ?? []))
   const order = built.map((_, index) => index).sort((a, b) => (shares[b] ?? -1) - (shares[a] ?? -1))
   return {
     language: words.language,

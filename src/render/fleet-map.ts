@@ -33,8 +33,8 @@ export function fleetMap(marks: readonly MapMark[], words: Words['fleet']): stri
     rect({ x: 0.5, y: 0.5, width: WIDTH - 1, height: HEIGHT - 1 }, { fill: 'none', stroke: 'currentColor' }),
     ...graticule(frame),
     ...placed.map(({ mark, x, y }) => linked(mark, markOf(mark.state, x, y))),
-    ...names(placed).map(({ mark, box, text }) =>
-      linked(mark, label(box.x, box.y + LINE - 4, text, { class: 'map-name' }))
+    ...names(placed).map(({ mark, box, text, textX, anchor }) =>
+      linked(mark, label(textX, box.y + LINE - 4, text, { class: 'map-name', 'text-anchor': anchor }))
     ),
     scaleBar(frame, words)
   ]
@@ -121,6 +121,8 @@ interface Name {
   readonly mark: MapMark
   readonly text: string
   readonly box: Box
+  readonly textX: number
+  readonly anchor: 'start' | 'middle' | 'end'
 }
 
 /** A name beside its mark where it covers neither a mark nor another name; left out where there is no such place. */
@@ -130,18 +132,18 @@ function names(placed: readonly PlacedMark[]): Name[] {
   return placed.flatMap(({ mark, x, y }) => {
     const width = mark.title.length * LETTER + 4
     const box = [
-      { x: x + MARK + 3, y: y - LINE / 2 },
-      { x: x - MARK - 3 - width, y: y - LINE / 2 },
-      { x: x - width / 2, y: y - MARK - LINE },
-      { x: x - width / 2, y: y + MARK },
-      { x: x + MARK, y: y - MARK - LINE },
-      { x: x + MARK, y: y + MARK }
+      { x: x + MARK + 3, y: y - LINE / 2, textX: x + MARK + 3, anchor: 'start' },
+      { x: x - MARK - 3 - width, y: y - LINE / 2, textX: x - MARK - 3, anchor: 'end' },
+      { x: x - width / 2, y: y - MARK - LINE, textX: x, anchor: 'middle' },
+      { x: x - width / 2, y: y + MARK, textX: x, anchor: 'middle' },
+      { x: x + MARK, y: y - MARK - LINE, textX: x + MARK, anchor: 'start' },
+      { x: x + MARK, y: y + MARK, textX: x + MARK, anchor: 'start' }
     ]
-      .map(corner => ({ ...corner, width, height: LINE }))
+      .map(corner => ({ ...corner, anchor: corner.anchor as Name['anchor'], width, height: LINE }))
       .find(one => isInside(one) && !touches(taken, one))
     if (!box) return []
     add(taken, box)
-    return [{ mark, text: mark.title, box }]
+    return [{ mark, text: mark.title, box, textX: box.textX, anchor: box.anchor }]
   })
 }
 

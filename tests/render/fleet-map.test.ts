@@ -12,7 +12,7 @@ const mark = (title: string, latitude: number, longitude: number, state: MapMark
   word: 'as it is'
 })
 const map = (...marks: readonly MapMark[]) => fleetMap(marks, EN_US.fleet)
-const namesOn = (svg: string) => [...svg.matchAll(/class="map-name">([^<]*)</gu)].map(([, name]) => name)
+const namesOn = (svg: string) => [...svg.matchAll(/class="map-name"[^>]*>([^<]*)</gu)].map(([, name]) => name)
 
 describe('the map of all sites', () => {
   it('draws nothing without a place, and one place alone', () => {
@@ -44,13 +44,13 @@ describe('the map of all sites', () => {
     )
     const svg = map(...marks)
     expect([...svg.matchAll(/<circle /gu)]).toHaveLength(400)
-    const boxes = [...svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)" class="map-name">([^<]*)</gu)].map(
-      ([, x, y, name]) => ({
-        x: Number(x),
-        y: Number(y),
-        width: (name ?? '').length * 6
-      })
-    )
+    const boxes = [
+      ...svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)" class="map-name" text-anchor="(\w+)">([^<]*)</gu)
+    ].map(([, x, y, anchor, name]) => {
+      const width = (name ?? '').length * 6
+      const left = { start: 0, middle: width / 2, end: width }[anchor ?? ''] ?? NaN
+      return { x: Number(x) - left, y: Number(y), width }
+    })
     expect(boxes.length).toBeGreaterThan(20)
     expect(boxes.length).toBeLessThan(400)
     const cover = boxes.some((a, i) =>
