@@ -35,7 +35,7 @@ export function makeOutput(options: { readonly quiet?: boolean; readonly color?:
 }
 
 /** The few codes of our own colors; what else commands a terminal came from a file. */
-const COLORS = /(\u001b\[(?:1|2|22|31|33|36|39)m)/u
+const COLORS = new RegExp(`(${'\u001b'}\\[(?:1|2|22|31|33|36|39)m)`, 'u')
 
 function harmlessButColors(text: string): string {
   return text
