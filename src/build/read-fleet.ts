@@ -69,7 +69,7 @@ function readSite(folder: string, root: string, id: string): SiteSources {
     id,
     folder: `${root}/${id}`,
     ...(site ? { site } : {}),
-    visits: texts(files.filter(isVisit)),
+    visits: texts([...files, ...lostLinks(join(folder, id), 'visits')].filter(isVisit).sort()),
     tables: texts(files.filter(path => /^[^/]+\.csv$/iu.test(path))),
     others: files.filter(path => path !== 'site.md' && !isVisit(path))
   }
@@ -136,6 +136,13 @@ function filesBelow(folder: string): string[] {
         return entry.isFile() || standing(join(folder, path))?.isFile() ? [path] : []
       })
   return walk('').sort()
+}
+
+/** Links that lead nowhere: a visit behind one is told of, not passed over. */
+function lostLinks(folder: string, below: string): string[] {
+  return entriesOf(join(folder, below))
+    .filter(entry => entry.isSymbolicLink() && !standing(join(folder, below, entry.name)))
+    .map(entry => `${below}/${entry.name}`)
 }
 
 /** Nothing where there is no folder, or one that may not be opened: what it should hold is then told as missing. */
