@@ -14,9 +14,11 @@ const [, self = '', count = '300', seed = '1', thorough = 'yes'] = process.argv
 async function bench(): Promise<void> {
   const codes = [tagQr(TEXT), tagQr(TEXT), spareQr(TEXT)].map(printedCode)
   const percent = (part: number, of: number) => `${((100 * part) / of).toFixed(1)} %`.padStart(9)
-  console.log(`${count} labels a row; codes of ${codes.map(one => one.modules).join(', ')} modules; 6 looks`)
-  console.log('damage            code, first look    label, 6 looks      either reader')
-  console.log('                  zxing     jsqr      zxing     jsqr      two codes  all three')
+  process.stdout.write(
+    `${`${count} labels a row; codes of ${codes.map(one => one.modules).join(', ')} modules; 6 looks`}\n`
+  )
+  process.stdout.write(`${'damage            code, first look    label, 6 looks      either reader'}\n`)
+  process.stdout.write(`${'                  zxing     jsqr      zxing     jsqr      two codes  all three'}\n`)
   for (const where of ['data area', 'anywhere'] as const)
     for (const share of [0.05, 0.1, 0.15]) {
       const wish = { labels: Number(count), seed: Number(seed) + share * 1000, thorough: thorough === 'yes', looks: 6 }
@@ -30,7 +32,7 @@ async function bench(): Promise<void> {
         percent(read.twoCodes, labels),
         percent(read.label, labels)
       ]
-      console.log(`${String(share * 100).padStart(3)} % ${where.padEnd(10)} ${cells.join(' ')}`)
+      process.stdout.write(`${`${String(share * 100).padStart(3)} % ${where.padEnd(10)} ${cells.join(' ')}`}\n`)
     }
 }
 
