@@ -52,7 +52,8 @@ export async function withStage<T>(
   out: string,
   work: (stage: Stage) => T | Promise<T>
 ): Promise<{ result: T; report: OutputReport }> {
-  const folder = ownedFolder(out)
+  const consolation = `The last output in ${out} is as it was.`
+  const folder = worded(() => ownedFolder(out), consolation)
   const next = nextFolder(folder)
   try {
     rmSync(next, { recursive: true, force: true })
@@ -64,7 +65,15 @@ export async function withStage<T>(
     return { result, report }
   } catch (error) {
     removeQuietly(next)
-    throw diskTrouble(error, `The last output in ${out} is as it was.`)
+    throw diskTrouble(error, consolation)
+  }
+}
+
+function worded<T>(work: () => T, consolation: string): T {
+  try {
+    return work()
+  } catch (error) {
+    throw diskTrouble(error, consolation)
   }
 }
 

@@ -64,16 +64,24 @@ describe('what a machine may do to a build', { timeout: 300_000 }, () => {
   })
 
   it('an output that may not be written: says so, and nothing is written', async () => {
-    const closed = join(folder, 'closed')
+    const [closed, hidden] = [join(folder, 'closed'), join(folder, 'hidden')]
     mkdirSync(closed)
+    mkdirSync(hidden)
+    chmodSync(folder, 0o755)
     chmodSync(closed, 0o555)
+    chmodSync(hidden, 0o000)
     // The administrator may write everything, so the writing is done as nobody.
     if (process.getuid?.() === 0) process.seteuid?.(65_534)
     try {
-      const writing = writeOutputs(join(closed, 'dist'), [{ path: 'a.html', content: 'a' }])
-      await expect(writing).rejects.toThrow(/^Writing is not allowed: .*\nThe last output in .* is as it was\.$/u)
+      for (const place of [closed, hidden]) {
+        const writing = writeOutputs(join(place, 'dist'), [{ path: 'a.html', content: 'a' }])
+        await expect(writing).rejects.toThrow(
+          /^Reading or writing is not allowed: .*\nThe last output in .* is as it was\.$/u
+        )
+      }
     } finally {
       if (process.getuid?.() === 0) process.seteuid?.(0)
+      chmodSync(hidden, 0o755)
     }
     expect(readdirSync(closed)).toEqual([])
   })
