@@ -3,7 +3,11 @@ import type { Month } from '../../units/date.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
 
-const percent = (month: Month) => quantity(`${month}: share of the run time that is set.`, 'ratio', '70 %', 'zero')
+/** Controllers offer 200 or 300 %; ten times the run time is a slip, and would open a valve for ages. */
+const MOST = { si: 10, words: 'must be no more than 1,000 %' }
+
+const percent = (month: Month) =>
+  quantity(`${month}: share of the run time that is set.`, 'ratio', '70 %', 'zero', MOST)
 
 type MonthShape = Record<Month, ReturnType<typeof percent>>
 
