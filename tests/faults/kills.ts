@@ -61,8 +61,12 @@ export async function killRuns(wish: {
   }
   const restoreSites = (revision: number): void => {
     rmSync(join(folder, 'sites'), { recursive: true, force: true })
-    for (const name of ['_shared', 'tags.csv', SITE])
+    for (const name of ['_shared', SITE])
       cpSync(join(PROJECT, 'sites', name), join(folder, 'sites', name), { recursive: true })
+    // Tags of sites that are not there would be told of as gone.
+    const [head = '', ...tags] = readFileSync(join(PROJECT, 'sites/tags.csv'), 'utf8').split('\n')
+    const own = tags.filter(line => line.split(',')[1] === SITE)
+    writeFileSync(join(folder, 'sites/tags.csv'), `${[head, ...own].join('\n')}\n`)
     const file = join(folder, 'sites', SITE, 'site.md')
     writeFileSync(file, readFileSync(file, 'utf8').replace(/^revision: .*$/mu, `revision: "${revision}"`))
   }

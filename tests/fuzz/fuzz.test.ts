@@ -6,13 +6,13 @@ import { seeds } from './seeds.ts'
 // The long run: npx tsx tests/fuzz/run.ts --cases 50000 --seed 1
 
 describe('a folder of sites that was harmed', () => {
-  it('is read, told of or refused, in 1,500 ways of every kind: nothing throws, nothing is left, every finding has its place', async () => {
+  it('is read, told of or refused, in 600 ways of every kind: nothing throws, nothing is left, every finding has its place', async () => {
     const small = ['started', 'minimal']
-    const many = await runCases({ cases: 1300, seed: 11, seeds: small, deepEvery: 50 })
-    const real = await runCases({ cases: 200, seed: 12, deepEvery: 50 })
+    const many = await runCases({ cases: 500, seed: 11, seeds: small, deepEvery: 50 })
+    const real = await runCases({ cases: 100, seed: 12, deepEvery: 50 })
     expect([...many.failures, ...real.failures]).toEqual([])
     expect(Object.keys(real.byKind).sort()).toEqual([...KINDS].sort())
-    for (const outcome of ['read', 'told']) expect(many.outcomes[outcome], outcome).toBeGreaterThan(200)
+    for (const outcome of ['read', 'told']) expect(many.outcomes[outcome], outcome).toBeGreaterThan(80)
   }, 120_000)
 
   it('is the same folder for the same seed and number', () => {

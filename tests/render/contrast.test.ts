@@ -54,7 +54,8 @@ describe('contrast', () => {
     for (const name of ['paper', 'labels', 'office', 'box', 'entry'] as const) {
       expect(css(name)).toContain('--accent:')
       expect(css(name)).not.toContain('\n\n')
-      expect(css(name).length).toBeLessThan(20_000)
+      // Paper is read from the disk; the others go over a phone's network.
+      expect(css(name).length).toBeLessThan(name === 'paper' ? 24_000 : 20_000)
     }
   })
 })
