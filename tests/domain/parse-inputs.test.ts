@@ -32,7 +32,8 @@ describe('reading the inputs of a calculation', () => {
   it('names the nearest input for a misspelt one', () => {
     expect(only('wire-loop', { lenght: '1 ft', size: '1 mm²', length: '1 m' })).toEqual({
       input: 'lenght',
-      message: 'wire-loop has no input “lenght”; it has size, length, common, conductor, coating, temperature, splices.',
+      message:
+        'wire-loop has no input “lenght”; it has size, length, common, conductor, coating, temperature, splices.',
       fix: '--length'
     })
   })
