@@ -1,6 +1,7 @@
 import type { SitePage } from './pages.ts'
 import type { PageContext } from './context.ts'
 import { batteryRow } from './battery-row.ts'
+import { stripBlocks } from './day-strip.ts'
 import { findingBlock } from './finding-block.ts'
 import { givenFigures, givenTable } from './given.ts'
 import { holdsOf } from './holds.ts'
@@ -45,6 +46,10 @@ export function makeSitePage(context: PageContext): SitePage {
       serves: holdsOf(site, box, words).join(', ')
     })),
     batteries: [...plan.batteries.values()].map(battery => batteryRow(battery, context)),
+    watering: {
+      title: words.strips.title,
+      blocks: plan.strips.flatMap(strip => stripBlocks(strip, context))
+    },
     needGiven: {
       title: words.advice.given,
       lead: words.advice.givenLead,

@@ -182,6 +182,8 @@ export interface SitePage {
     readonly serves: string
   }[]
   readonly batteries: readonly BatteryRow[]
+  /** The fullest night and its week, of each controller or of all on a supply: figures, each with its table. */
+  readonly watering: { readonly title: string; readonly blocks: readonly Block[] }
   /** What the zones need beside what they are given, a figure each for those that differ; the figures themselves in the table. */
   readonly needGiven: {
     readonly title: string

@@ -84,6 +84,7 @@ const findings = BINDER_METRIC.sections
 
 export const SITE: SitePage = {
   site: 'kestrel-cross',
+  watering: { title: 'Watering day and week', blocks: [] },
   needGiven: {
     title: 'Needed and given, month by month',
     lead: 'Depth over the whole area.',

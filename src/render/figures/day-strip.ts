@@ -34,7 +34,10 @@ export function dayStripFigure(strip: DayStrip): string {
   const hours = strip.hours.map(
     ({ minute, label: text }) =>
       line(at(minute), HEAD - 8, at(minute), bottom, { class: 'tick' }) +
-      label(at(minute), HEAD - 11, text, { class: 'axis', 'text-anchor': 'middle' })
+      // The last one would run over the edge.
+      (minute === strip.toMinute
+        ? label(WIDTH, HEAD - 11, text, { class: 'axis', 'text-anchor': 'end' })
+        : label(at(minute), HEAD - 11, text, { class: 'axis', 'text-anchor': 'middle' }))
   )
   const frame =
     line(NAMES, top, WIDTH - RIGHT, top, { class: 'heavy' }) +

@@ -1,5 +1,6 @@
 /** Words of the watering day and the watering week. */
 export const stripWords = {
+  title: 'Watering day and week',
   dayTitle: (name: string, date: string) => `Watering day, ${name}, ${date}`,
   day: (controllers: string, date: string) =>
     `The fullest night of the year for ${controllers}: from noon of ${date} to noon, by the legal clock. Hatched behind the lanes: the hours allowed. Below: what is drawn.`,

@@ -1,5 +1,6 @@
 /** Words of the watering day and the watering week. */
 export const stripWords = {
+  title: 'Día y semana de riego',
   dayTitle: (name: string, date: string) => `Día de riego, ${name}, ${date}`,
   day: (controllers: string, date: string) =>
     `La noche más cargada del año para ${controllers}: de mediodía de ${date} a mediodía, por la hora legal. Rayado detrás de las franjas: las horas permitidas. Debajo: lo que se consume.`,
