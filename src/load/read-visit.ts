@@ -45,7 +45,7 @@ function cleaned(value: unknown): unknown {
       .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
       .replace(/[\u200b\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/gu, '')
       .trim()
-  if (Array.isArray(value)) return value.map(cleaned)
+  if (Array.isArray(value)) return value.map(cleaned).filter(one => one !== '')
   if (typeof value !== 'object' || value === null) return value
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, cleaned(inner)]))
 }

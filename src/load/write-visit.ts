@@ -35,6 +35,5 @@ function keyLines(key: string, value: unknown): string[] {
 function flow(value: unknown): string {
   const inside = typeof value === 'object' ? { collectionStyle: 'flow' as const } : {}
   const text = stringify(value, { ...inside, lineWidth: 0, defaultStringType: 'PLAIN' }).trim()
-  // An empty plain text would read back as nothing at all.
-  return text === '' || text.includes('\n') || /^[-&*!|>%@`]/u.test(text) ? JSON.stringify(value) : text
+  return text.includes('\n') || /^[-&*!|>%@`]/u.test(text) ? JSON.stringify(value) : text
 }
