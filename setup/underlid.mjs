@@ -5,7 +5,7 @@ import { PROJECT } from './browser.mjs'
 import { nodeProblem } from './node-version.mjs'
 import { stop } from './tell.mjs'
 
-// The command, from any folder. The sources are TypeScript; tsx from the project's own packages reads them.
+// The command, from any folder.
 const problem = nodeProblem(process.versions.node)
 if (problem) stop(problem)
 if (!existsSync(join(PROJECT, 'node_modules', 'tsx')))
@@ -17,10 +17,9 @@ for (const output of [process.stdout, process.stderr])
     if (error.code !== 'EPIPE') throw error
   })
 
-const { register } = await import('tsx/esm/api')
-register()
 try {
-  await import('../src/cli/main.ts')
+  const { startProgram } = await import('./program.mjs')
+  await startProgram('main')
 } catch (error) {
   process.stderr.write(
     `This is a fault of Underlid, not of your files. Please report it with the text below.\n${error.stack ?? error}\n`

@@ -1,4 +1,3 @@
-// A second process of a large build. It reads TypeScript as the first one does.
-const { register } = await import('tsx/esm/api')
-register()
-await import('../src/build/work-process.ts')
+// A second process of a large build. It reads the program as the first one does.
+const { startProgram } = await import('./program.mjs')
+await startProgram('worker')

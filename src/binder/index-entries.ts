@@ -12,7 +12,7 @@ export function indexBlock(site: Site, sections: readonly Section[], words: Word
   const passages = sections.flatMap(passagesOf)
   const entries = namesOf(site, words).flatMap(({ name, kind }) => {
     const whole = new RegExp(`(?<![\\p{L}\\p{N}/-])${escaped(name)}(?![\\p{L}\\p{N}/-])`, 'u')
-    const targets = [...new Set(passages.filter(({ text }) => whole.test(text)).map(({ anchor }) => anchor))]
+    const targets = [...new Set(passages.filter(({ text }) => text.includes(name) && whole.test(text)).map(({ anchor }) => anchor))]
     return targets.length === 0 ? [] : [{ name, kind, targets: targets.slice(0, PLACES_MOST) }]
   })
   return { kind: 'index', entries }

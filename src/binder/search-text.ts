@@ -1,4 +1,4 @@
-import { findNeedle, findSpelled, privateNeedles } from '../domain/privacy/needles.ts'
+import { needleIndex } from '../domain/privacy/needle-index.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 import type { Site } from '../model/site.ts'
 
@@ -10,9 +10,8 @@ const LEAST_LETTERS = 2
  * findings; a text in which a private word stands is left out whole.
  */
 export function searchText(site: Site, findings: readonly Finding[]): string {
-  const needles = site.privateWords.flatMap(word => privateNeedles(word.text))
-  const isOpen = (text: string): boolean =>
-    findNeedle(text, needles) === undefined && findSpelled(text, needles) === undefined
+  const index = needleIndex(site.privateWords.map(word => word.text))
+  const isOpen = (text: string): boolean => index.wordsIn(text, () => true).length === 0
   const words = textsOf(site, findings)
     .filter(text => text !== undefined && isOpen(text))
     .flatMap(text => (text ?? '').toLowerCase().match(/[\p{L}\p{N}][\p{L}\p{N}./-]*/gu) ?? [])

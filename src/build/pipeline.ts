@@ -1,5 +1,3 @@
-import { existsSync } from 'node:fs'
-import { join } from 'node:path'
 import type { PageContext } from '../binder/context.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 import { sortFindings } from '../diagnostics/finding.ts'
@@ -13,6 +11,7 @@ import { withStage } from './output-stage.ts'
 import type { OutputReport } from './output-stage.ts'
 import type { PrintReport } from './print-documents.ts'
 import { printAll } from './print-fleet.ts'
+import { printsThere } from './prints-there.ts'
 import type { PrintWish } from './print-wish.ts'
 import { refuseLostRegister } from './refuse-lost-register.ts'
 import { shardOf } from './shard.ts'
@@ -106,14 +105,4 @@ function askedOf(ids: readonly string[], { only = [], shard }: BuildWish): Reado
 function printsOf(site: string, { out, print }: BuildWish): PageContext['prints'] {
   const asked = { binder: print?.binders === true, labels: print?.labels === true }
   return printsThere(site, out, asked)
-}
-
-export function printsThere(
-  site: string,
-  out: string,
-  asked: { readonly binder: boolean; readonly labels: boolean } = { binder: false, labels: false }
-): PageContext['prints'] {
-  return (['binder', 'labels'] as const).filter(
-    name => asked[name] || existsSync(join(out, `print/${site}-${name}.pdf`))
-  )
 }

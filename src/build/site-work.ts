@@ -1,5 +1,4 @@
 import type { PageContext } from '../binder/context.ts'
-import { renderPages } from '../render/eleventy.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
 import { assessOne, loadOne } from './assess.ts'
 import type { AssessedSite } from './assess.ts'
@@ -20,6 +19,8 @@ export interface MadeSite {
 
 /** Makes sites whole, pages and all; nothing is written. Their pages go through Eleventy together. */
 export async function makeSites(units: readonly SiteUnit[], common: SharedWork): Promise<MadeSite[]> {
+  // Read in only where pages are made: a check needs no Eleventy.
+  const { renderPages } = await import('../render/eleventy.ts')
   const planned = await Promise.all(units.map(unit => planSite(unit, common)))
   const rendered = new Map(
     (

@@ -5,6 +5,9 @@ import { fileURLToPath } from 'node:url'
 import type { WorkAnswer, WorkOrder, WorkTask } from './work-order.ts'
 import { doTask } from './work-order.ts'
 
+/** What a site is made of lives as long as its task, longer than the young memory of Node is made for: so much of it took a tenth off the time. */
+const YOUNG_MEMORY = '--max-semi-space-size=64'
+
 /** A second process costs about as much to start as this many sites to make. */
 const TASKS_WORTH_A_PROCESS = 3
 
@@ -27,7 +30,8 @@ function inProcess(order: WorkOrder, left: WorkTask[], take: (answer: WorkAnswer
   const child = fork(fileURLToPath(new URL('../../setup/worker.mjs', import.meta.url)), {
     cwd: process.cwd(),
     serialization: 'advanced',
-    stdio: ['ignore', 'ignore', 'inherit', 'ipc']
+    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+    execArgv: [...process.execArgv, YOUNG_MEMORY]
   })
   return new Promise<void>((resolve, reject) => {
     let ended = false

@@ -59,6 +59,7 @@ async function throughEleventy(
   html: (page: PagePlan) => string
 ): Promise<Map<string, string>> {
   const said: string[] = []
+  await readTypeScript()
   const eleventy = new Eleventy(fromHere(templates), OUTPUT, {
     configPath: fromHere(join(PROJECT, '.eleventy.ts')),
     quietMode: true,
@@ -80,6 +81,14 @@ async function throughEleventy(
       [`${pages.length} pages were planned and ${output.length} rendered.`, ...lost.slice(0, 5), ...said].join('\n')
     )
   return made
+}
+
+let typeScript: Promise<unknown> | undefined
+
+/** Eleventy imports its configuration, which is TypeScript, on its own. */
+function readTypeScript(): Promise<unknown> {
+  typeScript ??= import('tsx/esm/api').then(tsx => tsx.register())
+  return typeScript
 }
 
 /** Eleventy takes paths from the folder it is run in. */

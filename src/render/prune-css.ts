@@ -1,34 +1,68 @@
 /** Classes that a script puts together from parts, by how they begin. */
 const MADE_BY_SCRIPT = /^state-/u
 
+/** A rule, or an at-rule with the rules inside it. */
+type Rule =
+  | { readonly selectors: readonly Selector[]; readonly body: string }
+  | { readonly head: string; readonly rules: readonly Rule[] }
+  | { readonly whole: string }
+
+interface Selector {
+  readonly text: string
+  /** Classes and ids in it. */
+  readonly names: readonly string[]
+}
+
+/** Sheets taken apart; a build has a handful, each for thousands of pages. */
+const taken = new Map<string, readonly Rule[]>()
+const MOST_TAKEN = 8
+
 /**
  * A small style sheet without the rules whose classes and ids stand neither in the page nor in its scripts. For sheets that a minifier wrote:
  * no comments, one nesting level of at-rules.
  */
 export function pruneCss(css: string, page: string): string {
   const names = new Set(page.match(/[\w-]+/gu))
-  return shortNames(pruned(css, name => MADE_BY_SCRIPT.test(name) || names.has(name)).trim())
+  return shortNames(kept(rulesOf(css), name => MADE_BY_SCRIPT.test(name) || names.has(name)).trim())
 }
 
-function pruned(css: string, isUsed: (name: string) => boolean): string {
-  let kept = ''
+function rulesOf(css: string): readonly Rule[] {
+  const known = taken.get(css)
+  if (known) return known
+  if (taken.size >= MOST_TAKEN) taken.clear()
+  const rules = takenApart(css)
+  taken.set(css, rules)
+  return rules
+}
+
+function takenApart(css: string): Rule[] {
+  const rules: Rule[] = []
   for (let at = 0; at < css.length;) {
     const open = css.indexOf('{', at)
-    if (open < 0) return kept
+    if (open < 0) return rules
     const close = closing(css, open)
     const head = css.slice(at, open).trim()
     const body = css.slice(open + 1, close)
-    if (head.startsWith('@media')) {
-      const inner = pruned(body, isUsed)
-      kept += inner ? `${head}{${inner}}` : ''
-    } else if (head.startsWith('@')) kept += `${head}{${body}}`
-    else {
-      const used = selectors(head).filter(selector => namesOf(selector).every(isUsed))
-      kept += used.length > 0 ? `${used.join(',')}{${body}}` : ''
-    }
+    if (head.startsWith('@media')) rules.push({ head, rules: takenApart(body) })
+    else if (head.startsWith('@')) rules.push({ whole: `${head}{${body}}` })
+    else rules.push({ selectors: selectors(head).map(text => ({ text, names: namesOf(text) })), body })
     at = close + 1
   }
-  return kept
+  return rules
+}
+
+function kept(rules: readonly Rule[], isUsed: (name: string) => boolean): string {
+  return rules.map(rule => keptRule(rule, isUsed)).join('')
+}
+
+function keptRule(rule: Rule, isUsed: (name: string) => boolean): string {
+  if ('whole' in rule) return rule.whole
+  if ('rules' in rule) {
+    const inner = kept(rule.rules, isUsed)
+    return inner ? `${rule.head}{${inner}}` : ''
+  }
+  const used = rule.selectors.filter(({ names }) => names.every(isUsed))
+  return used.length > 0 ? `${used.map(({ text }) => text).join(',')}{${rule.body}}` : ''
 }
 
 /** Place of the brace that closes the one at `open`. Braces in quoted text do not count. */

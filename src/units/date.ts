@@ -71,7 +71,7 @@ export function addInterval(from: IsoDate, interval: Pick<Interval, 'months' | '
 }
 
 export function addDays(from: IsoDate, days: number): IsoDate {
-  return addInterval(from, { months: 0, days })
+  return fromEpochDay(epochDay(from) + days)
 }
 
 /** Whole days from one day to another; negative when `to` is earlier. */

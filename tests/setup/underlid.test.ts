@@ -13,7 +13,7 @@ beforeEach(() => {
   copy = mkdtempSync(join(tmpdir(), 'underlid-command-'))
   mkdirSync(join(copy, 'setup'))
   mkdirSync(join(copy, 'src', 'cli'), { recursive: true })
-  for (const name of ['underlid.mjs', 'browser.mjs', 'node-version.mjs', 'tell.mjs'])
+  for (const name of ['underlid.mjs', 'browser.mjs', 'node-version.mjs', 'program.mjs', 'tell.mjs'])
     cpSync(join(PROJECT, 'setup', name), join(copy, 'setup', name))
   writeFileSync(join(copy, 'package.json'), '{ "type": "module" }')
 })

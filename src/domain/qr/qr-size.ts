@@ -19,9 +19,12 @@ export interface QrSize {
   readonly modules: number
 }
 
+/** The version does not depend on the mask, and to choose the best one is most of the work of making a symbol. */
+const ANY_MASK = 0
+
 /** The smallest symbol for a text; absent where it is longer than a code can hold. An upper-case address takes the smaller alphanumeric mode. */
 export function qrVersion(text: string, level: QrLevel): Maybe<QrSize> {
-  return sized(() => create(text, { errorCorrectionLevel: level }).version)
+  return sized(() => create(text, { errorCorrectionLevel: level, maskPattern: ANY_MASK }).version)
 }
 
 /** For texts that the program itself writes, such as a tag's address; throws on one that no code can hold. */
@@ -33,7 +36,7 @@ export function qrSize(text: string, level: QrLevel): QrSize {
 
 /** The smallest symbol for so many characters of one mode: 40 bytes at level Q are version 4, 33 modules. */
 export function qrVersionOfLength(count: number, mode: QrMode, level: QrLevel): Maybe<QrSize> {
-  return sized(() => create([segmentOf(count, mode)], { errorCorrectionLevel: level }).version)
+  return sized(() => create([segmentOf(count, mode)], { errorCorrectionLevel: level, maskPattern: ANY_MASK }).version)
 }
 
 function segmentOf(count: number, mode: QrMode): QRCodeSegment {
