@@ -36,7 +36,7 @@ export const SITES_A_TASK = 16
 export const FILES_A_TASK = 400
 
 export async function doTask({ common, folders, words = [] }: WorkOrder, task: WorkTask): Promise<WorkAnswer> {
-  if ('look' in task && folders) return { leaks: findLeaksAt(folders.next, task.look, words) }
+  if ('look' in task && folders) return { leaks: await findLeaksAt(folders.next, task.look, words) }
   if (!common) throw new Error('sites need to know the day')
   if ('digest' in task) return { sites: task.digest.map(unit => ({ digest: digestSite(unit, common), files: [] })) }
   if (!folders || 'look' in task) throw new Error('pages need a folder')

@@ -1,4 +1,4 @@
-import { findNeedle, privateNeedles } from '../../domain/privacy/needles.ts'
+import { findNeedle, findSpelled, privateNeedles } from '../../domain/privacy/needles.ts'
 import type { SiteCheck } from '../check.ts'
 import { publicTexts } from './public-texts.ts'
 
@@ -23,7 +23,7 @@ private: { keys: "depot locker 14, code 7719" }`
     const words = site.privateWords.map(word => ({ word, needles: privateNeedles(word.text) }))
     for (const { text, at } of publicTexts(site)) {
       for (const { word, needles } of words) {
-        if (findNeedle(text, needles) === undefined) continue
+        if ((findNeedle(text, needles) ?? findSpelled(text, needles)) === undefined) continue
         report({
           subject: word.label,
           at,

@@ -22,8 +22,11 @@ export function findNeedle(text: string, needles: readonly string[]): string | u
   return needles.find(needle => standsAlone(hay, needle))
 }
 
+/** Small letters without accents, other forms of letters and figures as the usual ones, single spaces. */
 export function plain(text: string): string {
   return text
+    .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
     .toLowerCase()
     .replace(/[\s\u00a0\u2009\u202f]+/gu, ' ')
     .trim()
