@@ -1,4 +1,8 @@
+import { statSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Browser, Page } from 'puppeteer'
+import { lostOr, watchOver } from './browser-lost.ts'
+import type { Watch } from './browser-lost.ts'
 import { bindAttachments } from './pdf-attach.ts'
 import { destinationsOf, knownPdfFile, pagesLinkingTo } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
@@ -39,21 +43,45 @@ const FILLINGS = 3
 /**
  * Prints one document: tagged, with bookmarks and its language, page numbers filled into the contents and read back from the finished
  * file, the same bytes for the same document. Throws, naming the document and what is wrong, rather than hand back a print that
- * lacks a picture, has a dead link or a wrong page number.
+ * lacks a picture, has a dead link or a wrong page number. A browser that ends, breaks down or gives no answer is a BrowserLost;
+ * the time allowed grows with the length of the document.
  */
 export async function printPdf(browser: Browser, job: PrintJob): Promise<Print> {
+  const watch = watchOver(browser)
+  try {
+    return await Promise.race([printWatched(browser, job, watch), watch.lost])
+  } catch (error) {
+    throw lostOr(error, browser)
+  } finally {
+    watch.end()
+  }
+}
+
+async function printWatched(browser: Browser, job: PrintJob, watch: Watch): Promise<Print> {
+  watch.alive(pagesByBytes(job))
   const context = await browser.createBrowserContext()
   try {
     const page = await context.newPage()
+    watch.over(page)
     await page.setJavaScriptEnabled(false)
     const asked = await openFromDisk(page, job)
     const facts = await askDocument(page)
+    // Printed, read back, and now and then printed again.
+    watch.alive(2 * facts.roughPages)
     throwIfAny(job, documentFaults(facts, asked.missing))
     const document = { page, job, facts, asked }
     return facts.targets.length === 0 ? await printPlain(document) : await printNumbered(document)
   } finally {
     await context.close()
   }
+}
+
+const BYTES_A_PAGE = 10_000
+
+/** Very roughly, before anything is laid out. */
+function pagesByBytes({ root, path }: PrintJob): number {
+  const size = statSync(join(root, path), { throwIfNoEntry: false })?.size ?? 0
+  return Math.ceil(size / BYTES_A_PAGE)
 }
 
 interface OpenDocument {
@@ -108,8 +136,8 @@ function numbersIn({ job, facts }: OpenDocument, destinations: ReadonlyMap<strin
   return new Map(facts.targets.map(id => [id, destinations.get(id) ?? 0]))
 }
 
-async function printFile({ page, job, facts }: OpenDocument): Promise<PdfFile> {
-  return knownPdfFile(await printPage(page, job, facts.roughPages))
+async function printFile({ page, job }: OpenDocument): Promise<PdfFile> {
+  return knownPdfFile(await printPage(page, job))
 }
 
 /** Links of this form hold places for pages of other files. */
@@ -141,15 +169,15 @@ function finished({ job, facts, asked }: OpenDocument, file: PdfFile, { bytes, p
   return { bytes, pages: print.pages, used: [...asked.used, ...bound].sort() }
 }
 
-/** The time allowed grows with the length of the document: 30 s, and 1 s more for each page. */
-async function printPage(page: Page, job: PrintJob, pages: number): Promise<Uint8Array> {
+/** Without a limit of its own: the watch has one. */
+async function printPage(page: Page, job: PrintJob): Promise<Uint8Array> {
   return page.pdf({
     format: job.paper,
     preferCSSPageSize: true,
     printBackground: true,
     tagged: true,
     outline: true,
-    timeout: 30_000 + 1_000 * pages
+    timeout: 0
   })
 }
 
