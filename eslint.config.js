@@ -18,7 +18,16 @@ export default ts.config(
   },
   {
     files: ['setup/**/*.mjs'],
-    languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly', setTimeout: 'readonly' } },
+    languageOptions: {
+      globals: {
+        process: 'readonly',
+        console: 'readonly',
+        URL: 'readonly',
+        setTimeout: 'readonly',
+        clearTimeout: 'readonly',
+        AbortController: 'readonly'
+      }
+    },
     rules: { 'no-console': 'off' }
   }
 )

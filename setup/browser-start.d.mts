@@ -9,6 +9,9 @@ export interface Started {
 
 export function startFirst(
   launch: (options: LaunchOptions) => Promise<Browser>,
-  places: readonly BrowserPlace[]
+  places: readonly BrowserPlace[],
+  seconds?: number
 ): Promise<Started>
+export function endBrowser(browser: Browser): void
+export function closeBrowser(browser: Browser, seconds?: number): Promise<void>
 export function reasonOf(error: unknown): string

@@ -1,47 +1,120 @@
-import { readdirSync, rmSync } from 'node:fs'
+import { mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+
+/** A start takes a third of a second, on a machine that does much else a few. The same setting stretches the time of a print. */
+const START_SECONDS = Number(process.env.UNDERLID_PRINT_SECONDS) > 0 ? Number(process.env.UNDERLID_PRINT_SECONDS) : 30
+const CLOSE_SECONDS = 5
 
 /**
  * Starts the first browser that starts: `{ browser, place, failures }`, without `browser` where none did. `launch` is puppeteer's.
  * Where its sandbox does not work, it is started without: what it shows is our own page, without scripts and without a network.
  */
-export async function startFirst(launch, places) {
+export async function startFirst(launch, places, seconds = START_SECONDS) {
   const failures = []
   sweepProfiles()
   for (const place of places) {
     for (const sandbox of process.getuid?.() === 0 ? [false] : [true, false]) {
-      try {
-        const browser = await launch(launchOptions(place, sandbox))
-        closeOnSignals(browser)
-        return { browser, place, failures }
-      } catch (error) {
-        if (!sandbox) failures.push({ path: place.path, reason: reasonOf(error) })
-      }
+      const { browser, reason, late } = await startOne(launch, { place, sandbox, seconds })
+      if (browser) return { browser, place, failures }
+      if (late || !sandbox) failures.push({ path: place.path, reason })
+      // One that gives no answer gives none without its sandbox either.
+      if (late) break
     }
   }
   return { failures }
 }
 
-const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 }
+/** Ends a browser at once, however it is, with its helpers, and takes its temporary folder along. */
+export function endBrowser(browser) {
+  ends.get(browser)?.()
+}
 
-/** An interrupt ends the browser, takes its temporary profile along, and ends us with the usual code. */
-function closeOnSignals(browser) {
-  const child = browser.process()
-  const profile = child?.spawnargs.find(arg => arg.startsWith('--user-data-dir='))?.slice('--user-data-dir='.length)
-  const sweep = () => quietly(() => profile && rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
-  const end = signal => {
+/** Lets a browser close itself, and ends it where it does not. */
+export async function closeBrowser(browser, seconds = CLOSE_SECONDS) {
+  const late = lateness(seconds)
+  await orLate(browser.close(), late.signal).catch(() => undefined)
+  late.forget()
+  endBrowser(browser)
+}
+
+const ends = new WeakMap()
+
+/** `{ browser }`, or why there is none: `{ reason, late }`. An interrupt meanwhile ends it too. */
+async function startOne(launch, { place, sandbox, seconds }) {
+  const profile = profileFolder()
+  const late = lateness(seconds)
+  const settled = endOnSignals(() => {
+    late.end()
+    sweep(profile)
+  })
+  try {
+    const options = { ...launchOptions(place, sandbox, profile), signal: late.signal }
+    const browser = await orLate(launch(options), late.signal)
+    await orLate(browser.version?.(), late.signal)
+    seeToItsEnd(browser, profile)
+    return { browser }
+  } catch (error) {
+    const isLate = late.signal.aborted
+    late.end()
+    sweep(profile)
+    return { late: isLate, reason: isLate ? `it gave no answer within ${seconds} s` : reasonOf(error) }
+  } finally {
+    late.forget()
+    settled()
+  }
+}
+
+function seeToItsEnd(browser, profile) {
+  const child = browser.process?.()
+  let over = false
+  const end = () => {
+    // The number of one that has ended may soon be that of another.
+    if (over) return
     quietly(() => child?.kill('SIGKILL'))
     // Its helpers are a process group of their own, except on Windows.
-    quietly(() => process.kill(-child.pid, 'SIGKILL'))
-    sweep()
+    quietly(() => child?.pid && process.kill(-child.pid, 'SIGKILL'))
+    sweep(profile)
+  }
+  ends.set(browser, end)
+  const settled = endOnSignals(end)
+  child?.once('exit', () => {
+    end()
+    over = true
+  })
+  browser.once?.('disconnected', settled)
+}
+
+const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 }
+
+/** An interrupt does `end`, and ends us with the usual code; until the answer is called. */
+function endOnSignals(end) {
+  const onSignal = signal => {
+    quietly(end)
     process.exit(SIGNALS[signal])
   }
-  child?.once('exit', sweep)
-  for (const signal of Object.keys(SIGNALS)) process.on(signal, end)
-  browser.once('disconnected', () => {
-    for (const signal of Object.keys(SIGNALS)) process.off(signal, end)
-  })
+  for (const signal of Object.keys(SIGNALS)) process.on(signal, onSignal)
+  return () => {
+    for (const signal of Object.keys(SIGNALS)) process.off(signal, onSignal)
+  }
+}
+
+/** A signal that is given after so many seconds, unless it is forgotten before. */
+function lateness(seconds) {
+  const controller = new AbortController()
+  const timer = setTimeout(() => controller.abort(), seconds * 1000)
+  return { signal: controller.signal, end: () => controller.abort(), forget: () => clearTimeout(timer) }
+}
+
+function orLate(work, signal) {
+  return Promise.race([
+    work,
+    new Promise((_, refuse) => signal.addEventListener('abort', () => refuse(new Error('no answer')), { once: true }))
+  ])
+}
+
+function sweep(profile) {
+  quietly(() => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
 }
 
 const PROFILE = /^underlid-browser-(\d+)-\d+$/
@@ -53,14 +126,26 @@ function profileFolder() {
   return join(tmpdir(), `underlid-browser-${process.pid}-${profiles}`)
 }
 
-/** What is left of runs that were killed: nobody else could tidy up after them. */
+/** What is left of runs that were killed, a browser that hangs included: nobody else could tidy up after them. */
 function sweepProfiles() {
   quietly(() => {
     for (const name of readdirSync(tmpdir())) {
       const pid = Number(PROFILE.exec(name)?.[1])
-      if (pid && !isRunning(pid)) quietly(() => rmSync(join(tmpdir(), name), { recursive: true, force: true }))
+      if (!pid || isRunning(pid)) continue
+      endUsersOf(join(tmpdir(), name))
+      sweep(join(tmpdir(), name))
     }
   })
+}
+
+/** Where the system lists its processes as files. */
+function endUsersOf(profile) {
+  if (process.platform !== 'linux') return
+  for (const pid of readdirSync('/proc').filter(name => /^\d+$/.test(name)))
+    quietly(() => {
+      const args = readFileSync(`/proc/${pid}/cmdline`, 'utf8').split('\0')
+      if (args.includes(`--user-data-dir=${profile}`)) process.kill(Number(pid), 'SIGKILL')
+    })
 }
 
 function isRunning(pid) {
@@ -84,18 +169,20 @@ function quietly(work) {
  * How a browser is started, for puppeteer. Through a pipe, so that it ends with us however we end; no name is ever resolved, so
  * that nothing it shows can reach a network.
  */
-function launchOptions(place, sandbox) {
+function launchOptions(place, sandbox, profile) {
   return {
     executablePath: place.path,
     headless: place.shell || /headless.shell/.test(place.path) ? 'shell' : true,
     pipe: true,
-    timeout: 30_000,
-    userDataDir: profileFolder(),
-    // Seen to by closeOnSignals.
+    timeout: START_SECONDS * 1000,
+    userDataDir: profile,
+    // Each step has its own limit, which grows with the document.
+    protocolTimeout: 0,
+    // Seen to by endOnSignals.
     handleSIGINT: false,
     handleSIGTERM: false,
     handleSIGHUP: false,
-    env: { ...process.env, ...place.env },
+    env: { ...process.env, ...place.env, ...ownTemporary(profile) },
     args: [
       ...(sandbox ? [] : ['--no-sandbox']),
       '--host-resolver-rules=MAP * ~NOTFOUND',
@@ -106,6 +193,13 @@ function launchOptions(place, sandbox) {
       '--font-render-hinting=none'
     ]
   }
+}
+
+/** What a browser puts aside goes with its profile. A socket in there may have a path of a hundred signs at most. */
+function ownTemporary(profile) {
+  if (process.platform !== 'linux' || profile.length > 55) return {}
+  mkdirSync(profile, { recursive: true, mode: 0o700 })
+  return { TMPDIR: profile }
 }
 
 /** The line of a failed start that tells most. */

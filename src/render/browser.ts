@@ -1,7 +1,7 @@
 import { statSync } from 'node:fs'
 import puppeteer from 'puppeteer'
 import type { Browser } from 'puppeteer'
-import { startFirst } from '../../setup/browser-start.mjs'
+import { closeBrowser, endBrowser, startFirst } from '../../setup/browser-start.mjs'
 import { browsersThere, noBrowserMessage } from '../../setup/browser.mjs'
 
 export interface OpenBrowser {
@@ -30,8 +30,35 @@ export async function withBrowser<T>(work: (opened: OpenBrowser) => Promise<T>):
   try {
     return await work(opened)
   } finally {
-    await opened.browser.close()
+    await closeBrowser(opened.browser)
   }
+}
+
+/** A browser for as long as it lasts, and a fresh one after it is lost. */
+export interface BrowserLoan {
+  readonly borrow: () => Promise<OpenBrowser | NoBrowser>
+  /** Ends it at once; whoever borrows next gets a fresh one. False where it was lost before. */
+  readonly lose: (opened: OpenBrowser) => boolean
+  readonly giveBack: () => Promise<void>
+}
+
+export function lendBrowsers(): BrowserLoan {
+  let current: Promise<OpenBrowser | NoBrowser> | undefined
+  const lost = new Set<OpenBrowser>()
+  const borrow = (): Promise<OpenBrowser | NoBrowser> => (current ??= openBrowser())
+  const lose = (opened: OpenBrowser): boolean => {
+    if (lost.has(opened)) return false
+    lost.add(opened)
+    // Only the last one that was opened is lent.
+    current = undefined
+    endBrowser(opened.browser)
+    return true
+  }
+  const giveBack = async (): Promise<void> => {
+    const opened = await current
+    if (opened && !isNoBrowser(opened)) await closeBrowser(opened.browser)
+  }
+  return { borrow, lose, giveBack }
 }
 
 export function isNoBrowser(value: unknown): value is NoBrowser {

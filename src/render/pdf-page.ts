@@ -20,14 +20,15 @@ export interface Asked {
 
 /**
  * Opens the document from the disk and notes what it shows. Handing each file through here instead, so as to see it first, costs a
- * third of the time of the print; so what lies outside the root is told afterwards, and the print is not handed on.
+ * third of the time of the print; so what lies outside the root is told afterwards, and the print is not handed on. It waits as long
+ * as it is let.
  */
 export async function openFromDisk(page: Page, source: PrintSource): Promise<Asked> {
   const asked = { used: new Set<string>(), missing: new Set<string>() }
   await page.setOfflineMode(true)
   page.on('request', request => note(request.url(), source, asked))
   page.on('requestfailed', request => asked.missing.add(pathBelow(request.url(), source.root) ?? request.url()))
-  await page.goto(pathToFileURL(join(resolve(source.root), source.path)).href, { waitUntil: 'load', timeout: 60_000 })
+  await page.goto(pathToFileURL(join(resolve(source.root), source.path)).href, { waitUntil: 'load', timeout: 0 })
   return asked
 }
 

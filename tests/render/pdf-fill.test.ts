@@ -76,6 +76,10 @@ describe('page numbers put into a finished print', () => {
   })
 })
 
+/** A function of the browser has to be called as its own. */
+const ofItsOwn = (browser: object, value: unknown): unknown =>
+  typeof value === 'function' ? (value.bind(browser) as unknown) : value
+
 describe('a document with page numbers', () => {
   const printings = async (html: string): Promise<number> => {
     let count = 0
@@ -96,7 +100,7 @@ describe('a document with page numbers', () => {
               }
               return context
             }
-          : (Reflect.get(browser, key) as unknown)
+          : ofItsOwn(browser, Reflect.get(browser, key))
     })
     await printPdf(counting, printJob(root, html))
     return count

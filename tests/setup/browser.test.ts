@@ -1,9 +1,11 @@
+import { spawnSync } from 'node:child_process'
 import {
   chmodSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
   readFileSync,
+  readdirSync,
   rmSync,
   symlinkSync,
   writeFileSync
@@ -124,6 +126,23 @@ describe('when no browser prints', () => {
     expect(failures.map(failure => failure.reason)).toEqual(
       Array(2).fill('/x: error while loading shared libraries: libnss3.so')
     )
+  })
+
+  it('a program that starts and gives no answer is ended after its time, with all that it started', async () => {
+    const { default: puppeteer } = await import('puppeteer')
+    const path = program('silent')
+    writeFileSync(path, `#!/bin/sh\necho $$ > "${home}/pid"\nsleep 600\n`)
+    const { browser, failures } = await startFirst(options => puppeteer.launch(options), [{ path, from: 'PATH' }], 1)
+    expect(browser).toBeUndefined()
+    expect(failures).toEqual([{ path, reason: 'it gave no answer within 1 s' }])
+    const group = readFileSync(join(home, 'pid'), 'utf8').trim()
+    const left = (): string[] =>
+      spawnSync('ps', ['-eo', 'pgid=,stat='], { encoding: 'utf8' })
+        .stdout.split('\n')
+        .filter(line => new RegExp(`^\\s*${group}\\s+[^Z]`, 'u').test(line))
+    for (let wait = 0; wait < 50 && left().length > 0; wait += 1) await new Promise(resolve => setTimeout(resolve, 100))
+    expect(left()).toEqual([])
+    expect(readdirSync(tmpdir()).filter(name => name.startsWith(`underlid-browser-${process.pid}-`))).toEqual([])
   })
 
   it('a reason is one line, also where the error has many or none', () => {
