@@ -7,22 +7,36 @@ export interface CsvRow {
   /** Where it starts in the text. */
   readonly start: number
   readonly delimiter: string
+  /** A quotation mark that is opened in this row and closed nowhere, or text behind a closed one. */
+  readonly brokenQuotes: boolean
 }
+
+const DELIMITERS = [',', ';', '\t'] as const
 
 /** Rows of a table in the order of the text, blank ones too. Spreadsheets write commas, semicolons or tabs, and quote cells that hold line ends. */
 export function csvRows(text: string): CsvRow[] {
   const rows: CsvRow[] = []
   let start = 0
   let line = 1
+  const delimiter = delimiterOf(text)
   Papa.parse<string[]>(text, {
-    delimitersToGuess: [',', ';', '\t'],
-    step: ({ data, meta }) => {
-      rows.push({ cells: data, line, start, delimiter: meta.delimiter })
-      line += text.slice(start, meta.cursor).split('\n').length - 1
+    delimiter,
+    step: ({ data, meta, errors }) => {
+      const brokenQuotes = errors.some(one => one.type === 'Quotes')
+      rows.push({ cells: data, line, start, delimiter, brokenQuotes })
+      line += text.slice(start, meta.cursor).split(/\r\n|\r|\n/u).length - 1
       start = meta.cursor
     }
   })
   return rows
+}
+
+/** The one that stands most often in the first line that is not blank, outside of quotes; the comma where none does. */
+function delimiterOf(text: string): string {
+  const [head = ''] = /^.*\S.*$/mu.exec(text) ?? []
+  const bare = head.replace(/"(?:[^"]|"")*"/gu, '')
+  const count = (of: string): number => bare.split(of).length - 1
+  return DELIMITERS.reduce<string>((best, one) => (count(one) > count(best) ? one : best), ',')
 }
 
 /** Where a cell starts in the text: after so many delimiters that stand outside of quotes, spaces passed over. */

@@ -4,6 +4,7 @@ import { namesOf, visitReferences } from './cross/references.ts'
 import { fatalFault } from './faults/fault.ts'
 import { readFrontMatter } from './front-matter.ts'
 import type { Fault, SourceText } from './loaded.ts'
+import { oneLine } from './one-line.ts'
 import { placeOf } from './place.ts'
 import { readAs } from './read-as.ts'
 import { makeVisit, visit as visitSchema } from './schema/visit.ts'
@@ -38,13 +39,9 @@ export function readVisit(source: SourceText, siteFile: SourceText): ReadVisit {
   }
 }
 
-/** Control characters and marks that turn the direction of writing have no business in a visit; a line end in a text is a space. */
+/** Each text on one line; an empty entry of a list is left out. */
 function cleaned(value: unknown): unknown {
-  if (typeof value === 'string')
-    return value
-      .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
-      .replace(/[\u200b\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/gu, '')
-      .trim()
+  if (typeof value === 'string') return oneLine(value)
   if (Array.isArray(value)) return value.map(cleaned).filter(one => one !== '')
   if (typeof value !== 'object' || value === null) return value
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, cleaned(inner)]))

@@ -3,6 +3,8 @@ interface Told {
   readonly to: string
   readonly written: boolean
   readonly leftOut: readonly string[]
+  /** Shapes that are not points. */
+  readonly passedOver: readonly string[]
   readonly troubles: readonly { readonly line: number; readonly message: string; readonly fix: string }[]
   readonly changes: readonly {
     readonly id: string
@@ -13,8 +15,11 @@ interface Told {
 }
 
 /** What an import would change, or why it cannot be done. */
-export function importText({ from, to, written, leftOut, troubles, changes }: Told): string {
-  const left = leftOut.length > 0 ? [`Columns left out: ${leftOut.join(', ')}`] : []
+export function importText({ from, to, written, leftOut, passedOver, troubles, changes }: Told): string {
+  const left = [
+    ...(leftOut.length > 0 ? [`Columns left out: ${leftOut.join(', ')}`] : []),
+    ...(passedOver.length > 0 ? [`Shapes left out, since only points are taken: ${passedOver.join(', ')}`] : [])
+  ]
   if (troubles.length > 0)
     return [
       ...troubles.flatMap(one => [`${from}:${one.line}  ${one.message}`, `  fix  ${one.fix}`]),

@@ -6,7 +6,7 @@ import { ON, underlid, workFolder } from './support.ts'
 const folder = workFolder(['kestrel-cross'])
 const site = join(folder, 'sites/kestrel-cross/site.md')
 const text = () => readFileSync(site, 'utf8')
-const importing = (name: string, content: string, ...args: string[]) => {
+const importing = (name: string, content: string | Buffer, ...args: string[]) => {
   writeFileSync(join(folder, name), content)
   return underlid(['import', name, '--site', 'kestrel-cross', '--on', ON, ...args], folder)
 }
@@ -49,6 +49,18 @@ describe('underlid import', () => {
     const before = text()
     const { err, code } = importing('dangling.csv', 'station,box\nK9/1,VB1\n', '--write')
     expect([code, err]).toEqual([2, expect.stringContaining('dangling.csv:2  K9/1: there is no controller K9')])
+    expect(text()).toBe(before)
+  })
+
+  it('refuses a private word that a scan would show, without saying it, and text that is not UTF-8', () => {
+    const before = text()
+    const leak = importing('leak.csv', 'id,where\nVB2,by the wall\nVB1,"behind the gate, code 7719"\n', '--write')
+    expect([leak.code, leak.err]).toEqual([2, expect.stringContaining('leak.csv:3  This text is public')])
+    expect(leak.err).not.toContain('7719')
+    for (const encoding of ['latin1', 'utf16le'] as const) {
+      const { code, err } = importing('other.csv', Buffer.from('\uFEFFid,where\nVB1,café\n', encoding), '--write')
+      expect([code, err]).toEqual([2, expect.stringContaining('is not text in UTF-8')])
+    }
     expect(text()).toBe(before)
   })
 

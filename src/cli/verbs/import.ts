@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import type { Command } from 'commander'
 import { Refusal } from '../../base/refusal.ts'
-import { assessFleet } from '../../build/assess.ts'
+import { assessFleet, assessOne, loadOne } from '../../build/assess.ts'
 import type { AssessedSite, Assessment } from '../../build/assess.ts'
 import { writeSiteFile } from '../../build/write-site-file.ts'
 import { CHECKS } from '../../checks/list.ts'
@@ -10,7 +10,7 @@ import { rowsOfFile } from '../../load/import-rows.ts'
 import { importRows } from '../../load/import-site.ts'
 import type { ImportTrouble } from '../../load/import-rows.ts'
 import type { Imported } from '../../load/import-site.ts'
-import { loadSite } from '../../load/site.ts'
+import type { Finding } from '../../diagnostics/finding.ts'
 import { importText } from '../../report/import.ts'
 import { dayOf, withCommonOptions } from '../options.ts'
 import type { CommonOptions } from '../options.ts'
@@ -44,7 +44,7 @@ function bringIn(file: string, options: ImportOptions): void {
       'Run "underlid check" first and mend what it names.'
     )
   if (!existsSync(file)) throw new Refusal(`There is no file ${file}.`)
-  const read = rowsOfFile({ file, text: readFileSync(file, 'utf8') })
+  const read = rowsOfFile({ file, text: textOf(file) })
   if (!read.ok) throw new Refusal(`${file}: ${read.message}`, read.fix)
   const { latitude, longitude } = assessed.site.location ?? {}
   const place = latitude === undefined || longitude === undefined ? undefined : { latitude, longitude }
@@ -55,19 +55,38 @@ function bringIn(file: string, options: ImportOptions): void {
   if (write) writeSiteFile(siteFile.file, imported.text, { was: siteFile.text })
   const sorted = [...all].sort((a, b) => a.line - b.line)
   const { changes, leftOut } = imported
+  const { passedOver } = read
   if (options.format === 'json')
     say(
       JSON.stringify(
-        { schema: 1, file: siteFile.file, written: write, changes, left_out: leftOut, troubles: sorted },
+        {
+          schema: 1,
+          file: siteFile.file,
+          written: write,
+          changes,
+          left_out: [...leftOut, ...passedOver],
+          troubles: sorted
+        },
         undefined,
         2
       )
     )
   else
     (sorted.length > 0 ? complain : say)(
-      importText({ from: file, to: siteFile.file, changes, leftOut, troubles: sorted, written: write })
+      importText({ from: file, to: siteFile.file, changes, leftOut, passedOver, troubles: sorted, written: write })
     )
   process.exitCode = sorted.length > 0 ? EXIT.refused : EXIT.done
+}
+
+/** As UTF-8; a file in another encoding would bring wrong letters in. */
+function textOf(file: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(file))
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ERR_ENCODING_INVALID_ENCODED_DATA')
+      throw new Refusal(`${file} is not text in UTF-8.`, 'Save it as "CSV UTF-8" or export it as UTF-8.')
+    throw new Refusal(`${file} cannot be read.`, 'Name a file that is there and may be read.')
+  }
 }
 
 function worded({ faults }: Imported, site: string): ImportTrouble[] {
@@ -77,21 +96,44 @@ function worded({ faults }: Imported, site: string): ImportTrouble[] {
   })
 }
 
-/** What the whole site would have wrong that it has not now: a box that no row and no line describes. */
-function newFaults({ text, changes }: Imported, { sources, loaded }: AssessedSite, fleet: Assessment): ImportTrouble[] {
+/** What the whole site would have wrong that it has not now: a box that no row and no line describes, a private word on a public page. */
+function newFaults(
+  imported: Imported,
+  { sources, loaded, findings }: AssessedSite,
+  fleet: Assessment
+): ImportTrouble[] {
   const { site } = sources
   if (!site) return []
-  const after = loadSite({
-    id: sources.id,
-    files: [{ ...site, text }, ...sources.visits],
-    shared: fleet.sources.shared
-  })
+  const now = { ...sources, site: { ...site, text: imported.text } }
+  const after = loadOne(now, fleet.sources)
   const known = new Set(loaded.faults.map(one => `${one.code} ${one.subject} ${JSON.stringify(one.details)}`))
-  return after.faults
+  const faults = after.faults
     .filter(one => !known.has(`${one.code} ${one.subject} ${JSON.stringify(one.details)}`))
-    .map(fault => {
-      const { message, fix } = wordFault(sources.id, fault, CHECKS)
-      const row = changes.find(one => message.includes(one.id) || fault.place.text.includes(one.id))
-      return { line: row?.line ?? 1, message, fix }
-    })
+    .map(fault => ({ ...wordFault(sources.id, fault, CHECKS), text: fault.place.text }))
+  if (faults.length > 0)
+    return faults.map(({ message, fix, text }) => ({ line: lineOf(imported, `${message} ${text}`), message, fix }))
+  const before = new Set(findings.filter(isLeak).map(({ place }) => lineAt(site.text, place.line)))
+  const leaks = assessOne(now, after, fleet.fleet, fleet.on)
+    .findings.filter(isLeak)
+    .map(({ message, place }) => ({ message, text: lineAt(imported.text, place.line) }))
+  return leaks
+    .filter(one => !before.has(one.text))
+    .map(({ message, text }) => ({
+      line: lineOf(imported, text),
+      message,
+      fix: 'Say it without the private word: where a box is and what a valve waters is shown to anybody who scans.'
+    }))
+}
+
+const isLeak = ({ code }: Finding): boolean => code === 'privacy/private-word-public'
+const lineAt = (text: string, line: number): string => text.split(/\r\n|\r|\n/u)[line - 1] ?? ''
+
+/** Line of the row that a text of the site file, or about it, is of. */
+function lineOf({ changes }: Imported, about: string): number {
+  return (
+    (
+      changes.find(one => about.includes(one.id)) ??
+      changes.find(one => one.changes.some(({ to }) => about.includes(to)))
+    )?.line ?? 1
+  )
 }
