@@ -121,13 +121,13 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
     return true
   }
   const keep = (patterns: readonly string[]): void => {
-    const wanted = patterns.map(asExpression)
-    for (const path of last.files) if (wanted.some(pattern => pattern.test(path))) carry(path)
+    const isWanted = anyOf(patterns)
+    for (const path of last.files) if (isWanted(path)) carry(path)
   }
   const settle = (): OutputReport => {
     const files = [...fates.keys()]
-    const own =
-      last.files.length === 0 ? [] : filesBelow(folder).filter(path => path !== MARKER && !last.files.includes(path))
+    const ours = new Set([MARKER, ...last.files])
+    const own = last.files.length === 0 ? [] : filesBelow(folder).filter(path => !ours.has(path))
     for (const path of own) if (!fates.has(path)) linkOrCopy(lastPath(path), place(path))
     writeMarker(next, { files, prints })
     const of = (fate: string): string[] => files.filter(path => fates.get(path) === fate).sort()
@@ -136,6 +136,23 @@ function openStage(folder: string, next: string): { stage: Stage; settle: () => 
   }
   const recordPrint = (pdf: string, record: PrintRecord): void => void (prints[pdf] = record)
   return { stage: { folder: next, last, write, keep, carry, note, repeat, lastPath, recordPrint }, settle }
+}
+
+/** A fleet has thousands of patterns and of files: a path is looked up whole and by the folders above it. */
+function anyOf(patterns: readonly string[]): (path: string) => boolean {
+  const whole = new Set(patterns.filter(pattern => !pattern.includes('*')))
+  const folders = new Set(patterns.filter(isFolder).map(pattern => pattern.slice(0, -'*'.length)))
+  const others = patterns.filter(pattern => pattern.includes('*') && !isFolder(pattern)).map(asExpression)
+  return path =>
+    whole.has(path) || foldersAbove(path).some(one => folders.has(one)) || others.some(pattern => pattern.test(path))
+}
+
+/** "office/quay-street/*". */
+const isFolder = (pattern: string): boolean => /^[^*]*\/\*$/u.test(pattern)
+
+/** "office/" and "office/quay-street/" of "office/quay-street/index.html". */
+function foldersAbove(path: string): string[] {
+  return [...path.matchAll(/\//gu)].map(({ index }) => path.slice(0, index + 1))
 }
 
 function asExpression(pattern: string): RegExp {

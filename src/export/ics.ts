@@ -20,11 +20,11 @@ function escaped(text: string): string {
 }
 
 function folded(line: string): string {
-  const encoder = new TextEncoder()
+  if (line.length * MOST_OCTETS_A_UNIT <= MOST_OCTETS) return line
   let text = ''
   let octets = 0
   for (const letter of line) {
-    const width = encoder.encode(letter).length
+    const width = octetsOf(letter.codePointAt(0) ?? 0)
     if (octets + width > MOST_OCTETS) {
       text += '\r\n '
       octets = 1
@@ -33,4 +33,14 @@ function folded(line: string): string {
     octets += width
   }
   return text
+}
+
+/** A unit of UTF-16 is three octets of UTF-8 at most. */
+const MOST_OCTETS_A_UNIT = 3
+
+/** Of a character in UTF-8 (RFC 3629, section 3). */
+function octetsOf(codePoint: number): number {
+  if (codePoint < 0x80) return 1
+  if (codePoint < 0x800) return 2
+  return codePoint < 0x10000 ? 3 : 4
 }
