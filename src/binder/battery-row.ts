@@ -7,7 +7,12 @@ import type { BatteryPlan } from '../plan/plan.ts'
 export function batteryRow(battery: BatteryPlan, { words }: Pick<PageContext, 'words'>): BatteryRow {
   return {
     controller: battery.controller,
-    kind: battery.count > 0 ? `${battery.count} × ${battery.kind}` : battery.kind,
+    kind:
+      battery.kind === 'not stated'
+        ? words.binder.notSupplied
+        : battery.count > 0
+          ? `${battery.count} × ${battery.kind}`
+          : battery.kind,
     fitted: orNotSupplied(battery.fitted, words, true),
     due: batteryDueValue(battery, words),
     state: batteryShape(battery),

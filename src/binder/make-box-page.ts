@@ -11,6 +11,7 @@ import { pageScriptData } from './script-data.ts'
 import { stationRow } from './station-row.ts'
 import { handlingLines } from './unit-facts.ts'
 import { orNotSupplied } from './values.ts'
+import { visitAsks } from './visit-asks.ts'
 import { sortedBy, sum } from '../base/collections.ts'
 import { nextRuns } from '../domain/schedule/next-runs.ts'
 import { openJobs } from '../plan/open-jobs.ts'
@@ -51,7 +52,7 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: Public
     wiredHere: stations.map(station => stationRow(station, context)),
     batteries: controllers.flatMap(one => {
       const battery = plan.batteries.get(one.id)
-      return battery ? [batteryRow(battery, context)] : []
+      return battery && battery.state !== 'none' ? [batteryRow(battery, context)] : []
     }),
     today: controllers.map(one => today(one, context)),
     known: known(box, context),
@@ -72,7 +73,8 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: Public
     languages: languagesOf(site),
     ...(plan.cautions.length > 0 ? { cautionsFoot: words.cautions.closing } : {}),
     script: pageScriptData(controllers, context),
-    supplies: site.supplies.map(one => one.id)
+    supplies: site.supplies.map(one => one.id),
+    visit: visitAsks(context, stations, controllers)
   }
 }
 
@@ -174,9 +176,9 @@ function known(box: Box, { site, plan, findings, words }: PageContext): BoxPage[
     items: [
       ...away,
       ...(twins.length > 0 ? [w.twins(twins)] : []),
-      ...openJobs(site, plan.on).map(job => w.openFault(job.text)),
-      ...open
+      ...openJobs(site, plan.on).map(job => w.openFault(job.text))
     ],
+    found: open,
     readings: last
       ? [
           ...last.batteries.map(one =>
@@ -199,9 +201,14 @@ function known(box: Box, { site, plan, findings, words }: PageContext): BoxPage[
 function tell(tag: string, { site, words }: PageContext): BoxPage['tell'] {
   const people = site.contacts.filter(one => one.public)
   return people.map(one => ({
-    role: one.role,
-    name: [one.name, one.company].filter(Boolean).join(', ') || one.role,
+    role: roleIn(one.role, words),
+    name: [one.name, one.company].filter(Boolean).join(', ') || roleIn(one.role, words),
     ...(one.phone ? { phone: one.phone } : {}),
     quote: words.boxPage.quote(tag)
   }))
+}
+
+/** The usual roles in the language of the page; any other as the file says it. */
+function roleIn(role: string, { boxPage }: PageContext['words']): string {
+  return (boxPage.roles as Readonly<Record<string, string>>)[role] ?? role
 }

@@ -46,7 +46,7 @@ function label(box: Box & { readonly tag: string }, context: PublicContext, size
     ...new Set(
       stations
         .flatMap(one => one.valves.map(valve => valve.coil))
-        .filter(coil => coil !== undefined && coil !== 'not known')
+        .flatMap(coil => (coil === undefined || coil === 'not known' ? [] : words.boxPage.coilKinds[coil]))
     )
   ]
   return [
@@ -65,7 +65,7 @@ function label(box: Box & { readonly tag: string }, context: PublicContext, size
         waters: [one.zone === one.id ? '' : one.zone, one.waters].filter(Boolean).join(' · ')
       })),
       battery: batteries.length > 0 ? batteries.join(', ') : w.noBattery,
-      coil: coils.length > 0 ? w.coils(coils as string[]) : w.coilUnknown,
+      coil: coils.length > 0 ? w.coils(coils) : w.coilUnknown,
       url,
       ...codes,
       foot: w.foot(plan.on, revisionOf(context))

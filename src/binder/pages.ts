@@ -2,6 +2,7 @@ import type { DayRule, RunTime } from '../domain/schedule/program.ts'
 import type { IsoDate, MonthDay } from '../units/date.ts'
 import type { ClockMinutes } from '../units/clock.ts'
 import type { UnitSystem } from '../units/show.ts'
+import type { VisitAsks } from './visit-asks.ts'
 import type { Block, CautionBlock, QrSpec, State, TableBlock, Value } from './blocks.ts'
 
 /** The page behind a scanned code. The order of the fields is the order on the page. */
@@ -28,6 +29,8 @@ export interface BoxPage {
   readonly known: {
     readonly lastVisit: string
     readonly items: readonly string[]
+    /** What the checks found here, in their own words. */
+    readonly found: readonly string[]
     readonly readings: readonly string[]
   }
   readonly tell: readonly {
@@ -55,6 +58,7 @@ export interface BoxPage {
   readonly script: BoxPageScript
   /** Supplies whose meter is read on a visit. */
   readonly supplies: readonly string[]
+  readonly visit: VisitAsks
   /** The pages that a phone keeps for where there is no signal; set by the build, which knows them all. */
   readonly offline?: { readonly version: string; readonly tags: readonly string[] }
   /** The languages of the site, each with its page beside this one; empty where there is only one. */

@@ -28,7 +28,12 @@ export function stationRow(station: Station, context: PageContext): StationRow {
     valveBox: [...new Set(station.valves.map(one => one.box).filter(Boolean))].join(', '),
     normalFlow: flowValue(station, site.units, words),
     coil: orNotSupplied(
-      [valve?.coil, station.valves.length > 1 ? `× ${station.valves.length}` : ''].filter(Boolean).join(' '),
+      [
+        valve?.coil && words.boxPage.coilKinds[valve.coil],
+        station.valves.length > 1 ? `× ${station.valves.length}` : ''
+      ]
+        .filter(Boolean)
+        .join(' '),
       words
     ),
     loopReading: wire ? loopReading(wire, context) : notSupplied(words),

@@ -76,3 +76,14 @@ function isUnfinished(text: string): boolean {
   const count = (of: string) => bare.split(of).length - 1
   return bare.includes('"') || count('{') > count('}') || count('[') > count(']')
 }
+
+/** What the form of a box page writes, and what `record` adds to it. */
+const OF_THE_FORM =
+  'on by reason arrived left boxes programs batteries readings found done repaired parts photos open owner drawing-change'.split(
+    ' '
+  )
+
+/** Keys of a visit that no form asks for: a slip that holds them was not written by one alone. */
+export function notOfTheForm(keys: readonly string[]): string[] {
+  return keys.filter(key => !OF_THE_FORM.includes(key))
+}

@@ -32,7 +32,17 @@ function showToday(controller: PageData['controllers'][number], today: IsoDate, 
   const now = new Date()
   const nowS = (now.getHours() * 60 + now.getMinutes()) * 60
   const lines = [...todayLines(controller, today, words, nowS), ...monthLine(controller, today, words)]
-  one('.today-lines', place)?.replaceChildren(...lines.map(line => make('li', line)))
+  one('.today-lines', place)?.replaceChildren(...lines.map(lineOf))
+}
+
+const DATE = /(\d{4}-\d\d-\d\d)/u
+
+/** A date stays in one piece, and what is not of today stands back. */
+function lineOf(text: string): HTMLElement {
+  const parts = text.split(DATE)
+  const line = make('li', '', parts.length > 1 ? 'later' : '')
+  line.append(...parts.map((part, index) => (index % 2 === 1 ? make('span', part, 'date') : part)))
+  return line
 }
 
 function showBattery(controller: string, due: IsoDate | undefined, today: IsoDate, data: PageData): void {

@@ -8,6 +8,11 @@ export interface SlipFields {
   readonly left?: string
   readonly by: string
   readonly reason: string
+  /** Of the air, so that ohms can be held against those of another day; with the unit that a bare number gets. */
+  readonly temperature?: string
+  readonly temperatureUnit?: string
+  /** What earlier visits left open and this one did, in their words. */
+  readonly repaired?: readonly string[]
   readonly batteries: readonly SlipBattery[]
   readonly programs?: readonly SlipProgram[]
   readonly readings: readonly SlipReading[]
@@ -23,7 +28,7 @@ export interface SlipFields {
 
 export interface SlipBattery {
   readonly controller: string
-  /** "1 × 9 V alkaline" */
+  /** The set that is in it now: "1 × 9 V alkaline". */
   readonly kind: string
   readonly changed: boolean
   readonly rest: string
@@ -44,6 +49,9 @@ export interface SlipReading {
   readonly answers?: string
   readonly loop: string
   readonly coil: string
+  /** The closing half of a coil of three leads; `loop` and `coil` are then the opening half. */
+  readonly closingLoop?: string
+  readonly closingCoil?: string
   readonly flow: string
   readonly pressure?: string
   /** "L/min" or "gpm", "bar" or "psi", as the site counts. */
@@ -63,6 +71,7 @@ export interface SlipMeter {
  */
 export function slipText(fields: SlipFields): string {
   const { on, by, reason, arrived = '', left = '', parts = '', photos = '', owner = '' } = fields
+  const temperature = withUnit(fields.temperature ?? '', fields.temperatureUnit ?? '')
   const lines = [
     '---',
     `# ${oneLine(fields.site)} · ${oneLine(fields.box)} · ${fields.tag}`,
@@ -81,9 +90,13 @@ export function slipText(fields: SlipFields): string {
       'batteries',
       fields.batteries.flatMap(battery => batteryLine(battery, on))
     ),
-    ...listOf('readings', [...fields.readings.flatMap(readingLine), ...(fields.meters ?? []).flatMap(meterLine)]),
+    ...listOf('readings', [
+      ...fields.readings.flatMap(reading => readingLine(reading, temperature)),
+      ...(fields.meters ?? []).flatMap(meterLine)
+    ]),
     ...listOf('found', textLines(fields.found)),
     ...listOf('done', textLines(fields.done)),
+    ...listOf('repaired', (fields.repaired ?? []).map(quoted)),
     ...listOf('parts', linesOf(parts).map(partLine)),
     ...listOf('photos', textLines(photos)),
     ...listOf('open', textLines(fields.open)),
@@ -94,9 +107,12 @@ export function slipText(fields: SlipFields): string {
   return `${lines.filter(Boolean).join('\n')}\n`
 }
 
+/** "2 × gel-filled connector", "4 x AA alkaline" */
+const COUNTED = /^(\d+)\s*[×x*]?\s+(.+)$/iu
+
 function batteryLine({ controller, kind, changed, rest, load }: SlipBattery, on: string): string[] {
   if (!changed && !rest && !load) return []
-  const [, count = '', name = ''] = /^(\d+) × (.+)$/u.exec(kind) ?? []
+  const [, count = '', name = kind.trim()] = COUNTED.exec(kind.trim()) ?? []
   const fitted: Readonly<Record<string, string>> = changed ? { fitted: on, kind: name && quoted(name), count } : {}
   return entry(
     { controller: quoted(controller) },
@@ -104,14 +120,20 @@ function batteryLine({ controller, kind, changed, rest, load }: SlipBattery, on:
   )
 }
 
-function readingLine(reading: SlipReading): string[] {
-  const { station, answers = '', loop, coil, flow, pressure = '', flowUnit, pressureUnit = '' } = reading
+function readingLine(reading: SlipReading, temperature: string): string[] {
+  const { station, answers = '', flow, pressure = '', flowUnit, pressureUnit = '' } = reading
+  const ohms = {
+    loop: reading.loop,
+    coil: reading.coil,
+    'closing-loop': reading.closingLoop ?? '',
+    'closing-coil': reading.closingCoil ?? ''
+  }
   return entry(
     { station: quoted(station) },
     {
       answers,
-      loop: withUnit(loop, 'ohm'),
-      coil: withUnit(coil, 'ohm'),
+      ...Object.fromEntries(Object.entries(ohms).map(([name, ohm]) => [name, withUnit(ohm, 'ohm')])),
+      temperature: Object.values(ohms).join('') && temperature,
       flow: withUnit(flow, flowUnit),
       pressure: withUnit(pressure, pressureUnit)
     }
@@ -124,7 +146,7 @@ function meterLine({ supply, meter, unit }: SlipMeter): string[] {
 
 /** "2 × gel-filled connector" is two of them; without a number it is one. */
 function partLine(line: string): string {
-  const [, count = '', item = line] = /^(\d+)\s*[×x*]?\s+(.+)$/iu.exec(line) ?? []
+  const [, count = '', item = line] = COUNTED.exec(line) ?? []
   return entry({ item: quoted(item) }, { count }).join('') || `{ item: ${quoted(item)} }`
 }
 
@@ -156,9 +178,12 @@ function listOf(key: string, items: readonly string[]): string[] {
 
 /** A bare number gets the unit that its field names; anything else is kept as it was typed, quoted. */
 function withUnit(typed: string, unit: string): string {
-  const text = typed.trim().replace(/^(\d+),(\d+)/u, '$1.$2')
+  const text = typed
+    .trim()
+    .replace(/^\u2212/u, '-')
+    .replace(/^(-?\d+),(\d+)/u, '$1.$2')
   if (text === '') return ''
-  return /^\d+(\.\d+)?$/u.test(text) ? `${text} ${unit}` : quoted(text)
+  return /^-?\d+(\.\d+)?$/u.test(text) ? `${text} ${unit}` : quoted(text)
 }
 
 /** A JSON string is a YAML string. */

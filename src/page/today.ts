@@ -34,10 +34,12 @@ export function monthLine(controller: ScriptController, today: IsoDate, words: S
   const minutes = new Map<number, number>()
   for (const row of stationMonths(scheduled, yearOf(today), controller.season ? { season: controller.season } : {}))
     minutes.set(row.station, (minutes.get(row.station) ?? 0) + (row.minutes[monthOf(today) - 1] ?? 0))
+  if (minutes.size === 0) return []
   const told = [...minutes]
+    .filter(([, sum]) => sum > 0)
     .sort(([a], [b]) => a - b)
     .map(([number, sum]) => fill(words['ofStation'], { number, minutes: Math.round(sum) }))
-  return told.length > 0 ? [fill(words['month'], { stations: told.join(' · ') })] : []
+  return [fill(words['month'], { stations: told.join(' · ') || fill(words['dry']) })]
 }
 
 /** "A · 3 Z3 · meadow: 23:10–23:16, 23:46–23:52" */

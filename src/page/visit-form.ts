@@ -12,12 +12,14 @@ type Field = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement
 
 /** Fields of every station; made here, since each would else weigh on the page once a station. */
 const OF_STATION = ['flow', 'pressure', 'loop', 'coil'] as const
+/** What a coil of three leads has twice: to open under the first name, to close under a second one. */
+const HALVES: Readonly<Record<string, string>> = { loop: 'closing-loop', coil: 'closing-coil' }
 /** What a valve did when told to open and to close; the empty one stands for "not tried". */
 const ANSWERS = ['', 'as told', 'opens only', 'closes only', 'not at all'] as const
 
 const UNITS = {
-  metric: { flow: 'L/min', pressure: 'bar', meter: 'm³' },
-  us: { flow: 'gpm', pressure: 'psi', meter: 'gal' }
+  metric: { flow: 'L/min', pressure: 'bar', meter: 'm³', temperature: '°C' },
+  us: { flow: 'gpm', pressure: 'psi', meter: 'gal', temperature: '°F' }
 } as const
 
 /** Makes the printed list of what to note into a form whose slip can be sent. */
@@ -25,7 +27,7 @@ export function startVisitForm(data: PageData, today: IsoDate): void {
   const form = one('[data-visit]') as HTMLFormElement | null
   const slip = one('[data-slip]')
   if (!form || !slip) return
-  for (const set of all('[data-visit-station]', form)) set.append(...stationFields(data))
+  for (const set of all('[data-visit-station]', form)) set.append(...stationFields(data, 'halves' in set.dataset))
   const key = `visit ${data.tag}`
   restore(form, readDraft(key), today)
   const show = () => {
@@ -43,29 +45,33 @@ export function startVisitForm(data: PageData, today: IsoDate): void {
   show()
 }
 
-function stationFields(data: PageData): HTMLElement[] {
+function stationFields(data: PageData, halves: boolean): HTMLElement[] {
   const answers = make('select') as HTMLSelectElement
   answers.name = 'answers'
-  answers.append(...ANSWERS.map((value, index) => Object.assign(worded('option', `answer${index}`, data), { value })))
-  const inputs = OF_STATION.map(name => {
+  answers.append(
+    ...ANSWERS.map((value, index) => Object.assign(make('option', fill(data.words[`answer${index}`])), { value }))
+  )
+  const number = (name: string, text: string) => {
     const input = make('input') as HTMLInputElement
     input.name = name
     input.inputMode = 'decimal'
-    return labelled(name, input, data)
+    return labelled(text, input)
+  }
+  const inputs = OF_STATION.flatMap(name => {
+    const what = fill(data.words[name])
+    const closing = halves && HALVES[name]
+    if (!closing) return [number(name, what)]
+    return [number(name, fill(data.words['toOpen'], { what })), number(closing, fill(data.words['toClose'], { what }))]
   })
   const pairs = make('div', '', 'two')
   pairs.append(...inputs)
-  return [labelled('answers', answers, data), pairs]
+  return [labelled(fill(data.words['answers']), answers), pairs]
 }
 
-function labelled(word: string, field: HTMLElement, data: PageData): HTMLElement {
+function labelled(text: string, field: HTMLElement): HTMLElement {
   const label = make('label')
-  label.append(worded('span', word, data), field)
+  label.append(make('span', text), field)
   return label
-}
-
-function worded(name: string, word: string, { words }: PageData): HTMLElement {
-  return make(name, fill(words[word]))
 }
 
 function fieldsOf(form: HTMLFormElement, data: PageData): SlipFields {
@@ -80,9 +86,12 @@ function fieldsOf(form: HTMLFormElement, data: PageData): SlipFields {
     left: value('left'),
     by: value('by'),
     reason: value('reason'),
+    temperature: value('temperature'),
+    temperatureUnit: units.temperature,
+    repaired: all('[name=repaired]:checked', form).map(jobOf),
     batteries: all('[data-visit-battery]', form).map(set => ({
       controller: set.dataset['visitBattery'] ?? '',
-      kind: set.dataset['kind'] ?? '',
+      kind: valueOf(set, 'kind'),
       changed: isTicked(set, 'changed'),
       rest: valueOf(set, 'rest'),
       load: valueOf(set, 'load')
@@ -98,6 +107,8 @@ function fieldsOf(form: HTMLFormElement, data: PageData): SlipFields {
       answers: valueOf(set, 'answers'),
       loop: valueOf(set, 'loop'),
       coil: valueOf(set, 'coil'),
+      closingLoop: valueOf(set, 'closing-loop'),
+      closingCoil: valueOf(set, 'closing-coil'),
       flow: valueOf(set, 'flow'),
       pressure: valueOf(set, 'pressure'),
       flowUnit: units.flow,
@@ -127,22 +138,33 @@ function isTicked(within: HTMLElement, name: string): boolean {
 }
 
 function fieldsIn(form: HTMLFormElement): Field[] {
-  return all('input, textarea, select', form) as Field[]
+  return all('[name]', form) as Field[]
 }
 
 const isTick = (field: Field): field is HTMLInputElement => field.type === 'checkbox'
 
-/** By place in the form: a field's name may stand in several sets. */
+/** The same field keeps its key on a page that was made anew, and in another language: whose it is, and its name; of a job, its words. */
+function keyOf(field: Field): string {
+  const of = field.closest<HTMLElement>('fieldset, [data-visit-supply]')
+  return [...Object.values(of?.dataset ?? {}), field.name === 'repaired' ? jobOf(field) : field.name].join(' ')
+}
+
+function jobOf(tick: HTMLElement): string {
+  return tick.parentElement?.textContent?.trim() ?? ''
+}
+
 function valuesOf(form: HTMLFormElement): Record<string, string> {
   return Object.fromEntries(
-    fieldsIn(form).map((field, index) => [`${index}`, isTick(field) ? (field.checked ? '1' : '') : field.value])
+    fieldsIn(form).map(field => [keyOf(field), isTick(field) ? (field.checked ? '1' : '') : field.value])
   )
 }
 
+/** A field of which nothing is kept shows what it was printed with: the set that is fitted. */
 function restore(form: HTMLFormElement, values: Readonly<Record<string, string>>, today: IsoDate): void {
-  for (const [index, field] of fieldsIn(form).entries()) {
-    const value = values[index] ?? ''
-    if (isTick(field)) field.checked = value === '1'
-    else field.value = value || (field.name === 'on' ? today : '')
+  for (const field of fieldsIn(form)) {
+    const kept = values[keyOf(field)]
+    if (isTick(field)) field.checked = kept === '1'
+    else
+      field.value = (kept ?? ('defaultValue' in field ? field.defaultValue : '')) || (field.name === 'on' ? today : '')
   }
 }

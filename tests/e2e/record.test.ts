@@ -132,6 +132,29 @@ describe('underlid record, from a slip of the box page', () => {
     expect(names()).toEqual(before)
   })
 
+  it('says what no form asks for, and calls the box by its own name whatever the slip says', () => {
+    const forged = slip('K1/2', 'e')
+      .replace('· VB2 ·', '· \u001b[2JVB9 ·')
+      .replace('found:', 'tests:\n  - { supply: S1, passed: yes }\nfound:')
+    const { status, stdout } = pasted(forged, '--on', '2026-06-02', '--dry-run')
+    expect([status, stdout]).toEqual([0, expect.stringContaining('does not ask for tests: see that it is true.')])
+    expect(stdout).toContain('# from the slip of VB2, tag MHQ8SXJ')
+    expect(stdout).not.toContain('\u001b')
+  })
+
+  it.each([
+    ['a key twice', 'found:', 'on: 2026-06-01\nfound:'],
+    ['an alias', 'found:', 'found: &a ["x"]\ndone: *a\nopen:'],
+    ['a tag of another language', 'found:', 'owner: !!js/function "x"\nfound:'],
+    ['a key that no visit has', 'found:', 'constructor: x\nfound:'],
+    ['a job that nobody left open', 'found:', 'repaired: ["the moon"]\nfound:']
+  ])('refuses a forged slip with %s, in words', (_, from, to) => {
+    const before = names()
+    const { status, stderr } = pasted(slip('K1/2', 'f').replace(from, to), '--on', '2026-06-02')
+    expect([status, stderr.length > 20, /\n\s+at /u.test(stderr)]).toEqual([2, true, false])
+    expect(names()).toEqual(before)
+  })
+
   it('takes hostile words as words: no mark-up, no control of the terminal, no key', () => {
     const words = '"><script>alert(1)</script> {{ 7*7 }} \u001b[2J\u202e ${x} =cmd|x'
     const { status, stdout } = pasted(slip('K1/2', words), '--on', '2026-06-02')

@@ -118,7 +118,8 @@ export const BOX_METRIC: BoxPage = {
   ],
   known: {
     lastVisit: 'Last visit 2026-03-04 by M. Example, Fenwick & Daughter',
-    items: ['Open: Z3 opens slowly', 'Z4: 128 m of 0.75 mm² leaves 3.41 V at the coil; it needs 5.5 V.'],
+    items: ['Open: Z3 opens slowly'],
+    found: ['Z4: 128 m of 0.75 mm² leaves 3.41 V at the coil; it needs 5.5 V.'],
     readings: ['K1 battery: 9.4 V at rest, 8.9 V under load', 'K1/1: loop 4.4 Ω', 'S1 meter: 1284 m³']
   },
   tell: [
@@ -174,6 +175,7 @@ export const BOX_METRIC: BoxPage = {
   otherCautions: ['A trench or pit that caves in'],
   languages: [],
   supplies: ['S1'],
+  visit: { jobs: ['Z3 opens slowly'], sets: { K1: '1 × 9 V alkaline' }, threeLeads: ['K1/3'] },
   script: {
     units: 'metric',
     batteries: [{ controller: 'K1', due: '2026-04-14' }],
@@ -245,6 +247,7 @@ export const BOX_US: BoxPage = {
   otherCautions: [],
   languages: [],
   supplies: ['S1'],
+  visit: { jobs: [], sets: {}, threeLeads: [] },
   script: {
     units: 'us',
     batteries: [{ controller: 'C4' }],

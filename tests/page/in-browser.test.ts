@@ -167,6 +167,27 @@ describe('the visit slip', () => {
     })
   })
 
+  it('asks for both halves of a coil of three leads, for the set that was fitted, and what of before is done', async () => {
+    await open('metric')
+    await page.$eval('.slip-buttons button:last-child', button => button.click())
+    await page.type('[data-visit-station="K1/3"] [name=closing-loop]', '14.1')
+    await page.type('[name=temperature]', '18')
+    await page.click('[data-visit-battery="K1"] .tick')
+    await page.$eval(
+      '[data-visit-battery="K1"] [name=kind]',
+      field => ((field as { value: string } & typeof field).value = '')
+    )
+    await page.type('[data-visit-battery="K1"] [name=kind]', '4 x AA lithium')
+    await page.click('.tick:has([name=repaired])')
+    expect(await page.$$eval('[data-visit-station="K1/1"] [name^=closing]', all => all.length)).toBe(0)
+    expect(await slip()).toEqual({
+      on: '2026-05-02',
+      batteries: [{ controller: 'K1', fitted: '2026-05-02', kind: 'AA lithium', count: 4 }],
+      readings: [{ station: 'K1/3', 'closing-loop': '14.1 ohm', temperature: '18 °C' }],
+      repaired: ['Z3 opens slowly']
+    })
+  })
+
   it('survives a reload, until it is cleared', async () => {
     await open('metric')
     await page.type('[name=done]', 'cleaned VB1')

@@ -105,6 +105,46 @@ describe('the visit slip', () => {
     expect(visit.safeParse(read).success).toBe(true)
   })
 
+  it('reads a coil of three leads twice, with the warmth of the air beside the ohms and nowhere else', () => {
+    const text = slipText({
+      ...empty,
+      temperature: '−4,5',
+      temperatureUnit: '°C',
+      readings: [
+        { ...reading, loop: '12.1', closingLoop: '14,1', coil: '10.2', closingCoil: '12.6' },
+        { ...reading, station: 'K1/2', flow: '8' }
+      ]
+    })
+    const read = asVisit(text)
+    expect(read['readings']).toEqual([
+      {
+        station: 'K1/1',
+        loop: '12.1 ohm',
+        coil: '10.2 ohm',
+        'closing-loop': '14.1 ohm',
+        'closing-coil': '12.6 ohm',
+        temperature: '-4.5 °C'
+      },
+      { station: 'K1/2', flow: '8 L/min' }
+    ])
+    expect(visit.safeParse(read).success).toBe(true)
+  })
+
+  it('says what of an earlier visit is done now, in its words', () => {
+    const repaired = ['coil of Z3 to be read: "AC"?', 'lid']
+    expect(asVisit(slipText({ ...empty, repaired }))['repaired']).toEqual(repaired)
+  })
+
+  it.each([
+    ['4 x AA lithium', { kind: 'AA lithium', count: 4 }],
+    ['2 × 9 V alkaline', { kind: '9 V alkaline', count: 2 }],
+    ['AA lithium', { kind: 'AA lithium' }],
+    ['', {}]
+  ])('a set of another kind is told as %j', (kind, said) => {
+    const read = asVisit(slipText({ ...empty, batteries: [{ ...battery, kind, changed: true }] }))
+    expect(read['batteries']).toEqual([{ controller: 'K1', fitted: '2026-05-04', ...said }])
+  })
+
   it('says where it was written, in a comment', () => {
     expect(slipText(empty).split('\n')[1]).toBe('# Kestrel Cross · VB1 · 7KQ3F9X')
   })

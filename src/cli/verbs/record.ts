@@ -8,7 +8,7 @@ import { writeSiteFile } from '../../build/write-site-file.ts'
 import type { Finding } from '../../diagnostics/finding.ts'
 import { visitOfFlags } from '../../load/visit-flags.ts'
 import type { VisitFlags } from '../../load/visit-flags.ts'
-import { slipIn } from '../../load/visit-slip.ts'
+import { notOfTheForm, slipIn } from '../../load/visit-slip.ts'
 import type { FoundSlip } from '../../load/visit-slip.ts'
 import { visitText } from '../../load/write-visit.ts'
 import { fittedSet } from '../../plan/fitted-set.ts'
@@ -89,7 +89,14 @@ function record(id: string, options: RecordOptions): void {
   if (options.format === 'json')
     return say(JSON.stringify(recordJson({ site: id, file, written }, data, changes), undefined, 2))
   const outside = given.outside > 0 ? [`  ${given.outside} lines around the slip were left out.`] : []
-  say([written ? `Recorded ${file}` : `Would write ${file}:\n\n${text}`, recordText(changes), ...outside].join('\n'))
+  const beyond = given.isSlip ? notOfTheForm(Object.keys(data)) : []
+  const doubt =
+    beyond.length > 0 ? [`  The form of a box page does not ask for ${beyond.join(', ')}: see that it is true.`] : []
+  say(
+    [written ? `Recorded ${file}` : `Would write ${file}:\n\n${text}`, recordText(changes), ...outside, ...doubt].join(
+      '\n'
+    )
+  )
 }
 
 interface Given {
@@ -98,6 +105,8 @@ interface Given {
   /** A finding with its place in what was pasted. */
   readonly placed: (finding: Finding) => Finding
   readonly outside: number
+  /** Says that a box page wrote it. */
+  readonly isSlip?: boolean
 }
 
 function fromFlags({ site }: AssessedSite, { on }: Assessment, options: RecordOptions): Given {
@@ -139,7 +148,12 @@ function fromSlip(assessed: AssessedSite, assessment: Assessment, path: string):
   const boxes = boxesOf(slip, assessed)
   return {
     source: { file: name, text: boxes === undefined ? slip.text : withBox(slip.text, boxes) },
-    ...(slip.from ? { comment: `from the slip of ${slip.from.box}, tag ${slip.from.tag}` } : {}),
+    ...(slip.from
+      ? {
+          comment: `from the slip of ${boxOf(slip.from, assessed) ?? 'a box that is gone'}, tag ${slip.from.tag}`,
+          isSlip: true
+        }
+      : {}),
     placed: finding => ({
       ...finding,
       place: { ...finding.place, line: slip.lines[finding.place.line - 1] ?? finding.place.line }
@@ -177,12 +191,14 @@ function refuseElsewhere({ from }: FoundSlip, { id }: AssessedSite, { fleet }: A
 }
 
 /** The box by its tag, where the slip itself names none. */
-function boxesOf({ from, text }: FoundSlip, { site }: AssessedSite): string | undefined {
-  if (!from || /^boxes:/mu.test(text)) return undefined
-  return (
-    site?.boxes.find(box => box.tag === from.tag && box.id === from.box)?.id ??
-    site?.boxes.find(box => box.tag === from.tag)?.id
-  )
+function boxesOf({ from, text }: FoundSlip, assessed: AssessedSite): string | undefined {
+  return !from || /^boxes:/mu.test(text) ? undefined : boxOf(from, assessed)
+}
+
+/** By its tag; the name that the slip gives tells two boxes of one tag apart, and nothing else. */
+function boxOf({ box: name, tag }: NonNullable<FoundSlip['from']>, { site }: AssessedSite): string | undefined {
+  const own = site?.boxes.filter(box => box.tag === tag) ?? []
+  return (own.find(box => box.id === name) ?? own[0])?.id
 }
 
 /** Before the closing line, so that no line of the slip moves. */

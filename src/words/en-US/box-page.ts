@@ -49,6 +49,18 @@ export const boxPageWords = {
   dataDate: (day: string) => `Data of ${day}`,
   coil: (kind: string, ohm: string, leads: string) => [kind, ohm && `about ${ohm}`, leads].filter(Boolean).join(', '),
   baseline: (value: string, day: string) => `${value} on ${day}`,
+  coilKinds: {
+    'DC latching 2-wire': 'DC latching 2-wire',
+    'DC latching 3-wire': 'DC latching 3-wire',
+    '24 V AC': '24 V AC',
+    'not known': 'not known'
+  },
+  roles: {
+    owner: 'owner',
+    maintainer: 'maintainer',
+    installer: 'installer',
+    electrician: 'electrician'
+  },
   every: (minutes: string) => `${minutes} min`,
   gone: {
     title: (tag: string) => `Tag ${tag}`,

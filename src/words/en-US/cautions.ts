@@ -396,6 +396,8 @@ export const cautionWords = {
   signals: { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION', NOTICE: 'NOTICE' },
   /** How a source is known, after its name. The name itself stays as it was published. */
   sources: {
+    'Product sheet as submitted for the site': 'Product sheet as submitted for the site',
+    'The site file': 'The site file',
     'common practice, no source': 'common practice, no source',
     'rule of this project': 'rule of this project',
     'from memory': 'from memory',

@@ -95,6 +95,7 @@ export const pageWords = {
     meter: 'Water meter',
     battery: 'Battery',
     changed: 'Changed today',
+    kind: 'Set that is in it now',
     rest: 'Volts at rest',
     load: 'Volts under load',
     controller: 'Controller',
@@ -114,6 +115,9 @@ export const pageWords = {
     open: 'Left open',
     owner: 'Who sees to it',
     drawing: 'The record drawing has to be changed',
+    temperature: 'Air temperature',
+    jobs: 'Left open before: tick what is done now',
+    signature: 'Signature',
     lines: 'One thing a line.',
     slip: 'The slip'
   },
@@ -133,7 +137,8 @@ export const pageWords = {
     noRun: 'No watering today.',
     next: '{program} · {number} {waters}: next {date}, {time}',
     month: 'This month: {stations}',
-    ofStation: '{number}: {minutes} min',
+    ofStation: '{number}:\u00a0{minutes}\u00a0min',
+    dry: 'no watering',
     never: 'No watering day in the year to come.',
     outOfService: 'Out of service.',
     stationRuns: '{program} · {number} {waters}: {times}',
@@ -158,6 +163,8 @@ export const pageWords = {
     pressure: 'Pressure',
     loop: 'Ohms at the controller',
     coil: 'Ohms at the valve',
+    toOpen: '{what}, to open',
+    toClose: '{what}, to close',
     subject: 'Visit {site} {box} {tag}'
   },
   entry: {

@@ -7,7 +7,7 @@ export const boxPageWords = {
     'No se ha facilitado dónde se corta el agua. Busque el contador o la llave general y avise al propietario.',
   byHandTitle: 'En la válvula',
   byHandSteps: [
-    'Cierre la válvula a mano: baje el control de caudal o gire la bobina hasta que el agua se detenga.',
+    'Cierre la válvula a mano: apriete el control de caudal o gire el solenoide hasta que el agua se detenga.',
     'Una válvula de enclavamiento (latching) no se cierra sola al quitar la batería.'
   ],
   months: [
@@ -51,6 +51,18 @@ export const boxPageWords = {
   dataDate: (day: string) => `Datos del ${day}`,
   coil: (kind: string, ohm: string, leads: string) => [kind, ohm && `unos ${ohm}`, leads].filter(Boolean).join(', '),
   baseline: (value: string, day: string) => `${value} el ${day}`,
+  coilKinds: {
+    'DC latching 2-wire': 'de enclavamiento de CC, 2 hilos',
+    'DC latching 3-wire': 'de enclavamiento de CC, 3 hilos',
+    '24 V AC': '24 V CA',
+    'not known': 'no se conoce'
+  },
+  roles: {
+    owner: 'propietario',
+    maintainer: 'mantenimiento',
+    installer: 'instalador',
+    electrician: 'electricista'
+  },
   every: (minutes: string) => `${minutes} min`,
   gone: {
     title: (tag: string) => `Matrícula ${tag}`,

@@ -388,6 +388,8 @@ export const cautionWords = {
   signals: { DANGER: 'PELIGRO', WARNING: 'ADVERTENCIA', CAUTION: 'PRECAUCIÓN', NOTICE: 'AVISO' },
   /** How a source is known, after its name. The name itself stays as it was published. */
   sources: {
+    'Product sheet as submitted for the site': 'Ficha técnica presentada para el emplazamiento',
+    'The site file': 'El archivo del emplazamiento',
     'common practice, no source': 'práctica común, sin fuente',
     'rule of this project': 'regla de este proyecto',
     'from memory': 'de memoria',

@@ -23,13 +23,13 @@ const steps = {
     why: 'Separa una avería del agua de una avería de los hilos antes de sacar el multímetro.',
     todo: [
       'Vea que el agua llega a la arqueta: la llave de corte, el contador, el dispositivo antirreflujo, el filtro y cualquier válvula general previa están abiertos.',
-      'Abra despacio la válvula, por su purga o con un cuarto de vuelta de la bobina, y ciérrela de nuevo a mano.'
+      'Abra despacio la válvula, por su tornillo de purga o con un cuarto de vuelta del solenoide, y ciérrela de nuevo a mano.'
     ],
     seen: [
       ['Corre y se detiene a mano', 'La parte del agua está bien. Siga.'],
       [
         'No abre',
-        'Llave de aislamiento cerrada, falta de presión, control de caudal bajado, orificio obstruido o válvula montada al revés.'
+        'Llave de paso cerrada, falta de presión, control de caudal apretado, orificio obstruido o válvula montada al revés.'
       ],
       [
         'Abre y no se detiene',
@@ -41,7 +41,7 @@ const steps = {
       todo: [],
       seen: [
         'Corre y se detiene a mano: la parte del agua está bien, siga.',
-        'Sigue cerrada: sin presión, control de caudal bajado, orificio obstruido, montada al revés.',
+        'Sigue cerrada: sin presión, control de caudal apretado, orificio obstruido, montada al revés.',
         'No se detiene: cierre la llave de corte. Arenilla, membrana rota, purga abierta, poco caudal.'
       ]
     }
@@ -147,7 +147,7 @@ const steps = {
       ['Mucho más alta', 'Empalme malo, hilo mellado o humedad en uno de ellos. Rehaga el empalme.'],
       ['Mucho más baja', 'Hilos que se tocan o dos bobinas en paralelo.'],
       [
-        'Los hilos trenzados en la válvula miden como los hilos solos',
+        'Unidos entre sí en la válvula, los hilos miden como los hilos solos',
         'Los hilos están bien: la avería es de la bobina o de su conector.'
       ],
       [

@@ -19,7 +19,7 @@ export const unitWords = {
   },
   notOnIt: 'No tiene ajuste para',
   noPercent: 'porcentajes por mes: se introducen los minutos de cada mes',
-  noCycles: 'ciclos con pausa: en su lugar, varios arranques',
+  noCycles: 'ciclos con pausa: en su lugar, varios inicios',
   drift: 'El reloj puede desviarse',
   driftText: (amount: string, set: string) => `${amount} al mes${set ? `; se pone en hora cada ${set}` : ''}`,
   startsADay: 'Inicios al día, como máximo',
@@ -73,7 +73,7 @@ export const unitWords = {
     percent: (text: string) => `${text} %`,
     note: (cold: string, coldPercent: string, warm: string, warmPercent: string) =>
       `Cambio: frente a la primera lectura; las dos llevadas a 20 °C donde constan ambas temperaturas, si no tal como están. El cobre a ${cold} marca ${coldPercent} % frente a 20 °C, a ${warm} ${warmPercent} %.`,
-    base: 'Los bucles y las lecturas esperadas son a 20 °C. Calibres AWG: fórmula y cobre IACS del 100 %; secciones IEC: lo más que admite IEC 60228; AWG de hilos trenzados: NEC capítulo 9, tabla 8, llevado de 75 a 20 °C.'
+    base: 'Los bucles y las lecturas esperadas son a 20 °C. Calibres AWG: fórmula y cobre IACS del 100 %; secciones IEC: lo más que admite IEC 60228; AWG de conductores cableados: NEC capítulo 9, tabla 8, llevado de 75 a 20 °C.'
   },
   line: {
     radio: (controller: string, range: string, stand: string) =>
