@@ -3,6 +3,7 @@ import { csvRows } from './csv.ts'
 import type { CsvRow } from './csv.ts'
 import type { SourceText } from './loaded.ts'
 import { oneLine } from './one-line.ts'
+import { DEEPEST } from './yaml/plain.ts'
 
 /** One thing of a surveyor's file, before it is held against a site. */
 export interface ImportRow {
@@ -110,6 +111,8 @@ function rowsOfGeojson(text: string): ReadRows {
   const isOne = whole.type === 'Feature'
   if (!isOne && (whole.type !== 'FeatureCollection' || !Array.isArray(whole.features)))
     return refused('The file is not a GeoJSON FeatureCollection.', 'Export the points as GeoJSON, RFC 7946.')
+  if (isDeeper(whole, DEEPEST))
+    return refused('The file is nested far deeper than any GeoJSON.', 'Export the points as GeoJSON, RFC 7946.')
   const crs = JSON.stringify(whole.crs ?? '')
   if (whole.crs && !/CRS84|EPSG:+4326/u.test(crs))
     return refused(
@@ -142,6 +145,11 @@ function featureLines(text: string): number[] {
   const features = isMap(root) ? root.get('features', true) : undefined
   if (!isSeq(features)) return []
   return features.items.map(item => counter.linePos((item as { range?: [number] | null }).range?.[0] ?? 0).line)
+}
+
+function isDeeper(value: unknown, levels: number): boolean {
+  if (typeof value !== 'object' || value === null) return false
+  return levels === 0 || Object.values(value).some(inner => isDeeper(inner, levels - 1))
 }
 
 function featureRow(feature: unknown, line: number): ImportRow | ImportTrouble {

@@ -39,12 +39,13 @@ export function readVisit(source: SourceText, siteFile: SourceText): ReadVisit {
   }
 }
 
-/** Each text on one line; an empty entry of a list is left out. */
+/** Each text on one line; an empty one is not there. */
 function cleaned(value: unknown): unknown {
   if (typeof value === 'string') return oneLine(value)
   if (Array.isArray(value)) return value.map(cleaned).filter(one => one !== '')
   if (typeof value !== 'object' || value === null) return value
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, cleaned(inner)]))
+  const entries = Object.entries(value).map(([key, inner]) => [key, cleaned(inner)] as const)
+  return Object.fromEntries(entries.filter(([, inner]) => inner !== ''))
 }
 
 function tooMuch(data: VisitData, locate: ReadVisit['locate']): Fault[] {

@@ -29,7 +29,9 @@ export const MUTATIONS: Readonly<Record<string, Change>> = {
   register: onFile(/tags\.csv$/u, (text, dice) => brokenTable(text, dice)),
   folders: brokenFolders,
   'file names': oddFileNames,
-  attachments: brokenAttachments
+  attachments: brokenAttachments,
+  visits: onLesser(/\/visits\/.*\.md$/u),
+  sheets: onLesser(/^_shared\/.*\.md$/u)
 }
 
 export const KINDS = Object.keys(MUTATIONS)
@@ -52,6 +54,26 @@ function onBytes(change: (bytes: Buffer, dice: Dice) => Buffer): Change {
     if (entry?.kind === 'file') image.set(path, fileOf(change(entry.bytes, dice)))
   }
 }
+
+/** Harm of the plain kinds to a file beside the site's own. */
+function onLesser(pattern: RegExp): Change {
+  return (image, dice, seed) => {
+    const paths = [...image.keys()].filter(path => pattern.test(path))
+    if (paths.length === 0) return onText(scratched)(image, dice, seed)
+    const path = dice.pick(paths)
+    const entry = image.get(path)
+    if (entry?.kind !== 'file') return
+    const alone = new Map<string, Entry>([['x/site.md', entry]])
+    MUTATIONS[dice.pick(PLAIN)]?.(alone, dice, { ...seed, site: 'x' })
+    image.set(path, alone.get('x/site.md') ?? entry)
+  }
+}
+
+/** Kinds that change the text of one file. */
+const PLAIN = [
+  ...['types', 'numbers', 'units', 'dates', 'keys', 'names', 'long', 'structure', 'nesting', 'aliases', 'letters'],
+  ...['encodings', 'line ends', 'control signs', 'prose']
+]
 
 function onText(change: (text: string, dice: Dice) => string): Change {
   return onBytes((bytes, dice) => Buffer.from(change(bytes.toString('utf8'), dice), 'utf8'))

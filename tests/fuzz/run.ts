@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util'
 import { keepCase, runCases } from './run-cases.ts'
 
 // npx tsx tests/fuzz/run.ts --cases 50000 --seed 1
+// --command 100: every hundredth case also goes through the command itself, every fifth of those through a build
 // npx tsx tests/fuzz/run.ts --seed 1 --keep 1234 --into FOLDER   writes one case to look at
 
 const { values } = parseArgs({
@@ -11,6 +12,7 @@ const { values } = parseArgs({
     from: { type: 'string', default: '0' },
     kinds: { type: 'string' },
     seeds: { type: 'string' },
+    command: { type: 'string', default: '100' },
     keep: { type: 'string' },
     into: { type: 'string', default: '.cache/fuzz-case' }
   }
@@ -21,13 +23,16 @@ const say = (text: string): void => void process.stdout.write(`${text}\n`)
 
 if (values.keep !== undefined) {
   const made = keepCase(seed, Number(values.keep), values.into, kinds)
-  say(`${made.kind} on ${made.seed.name}, --on ${made.on}: ${values.into}`)
+  say(
+    `${made.kind} on ${made.seed.name}, --on ${made.on}: ${values.into}${made.call && made.input ? `\n${made.call(made.input.name, 'sites').join(' ')}` : ''}`
+  )
 } else {
   const started = Date.now()
   const report = await runCases({
     cases: Number(values.cases),
     from: Number(values.from),
     seed,
+    commandEvery: Number(values.command),
     ...(kinds ? { kinds } : {}),
     ...(values.seeds ? { seeds: values.seeds.split(',') } : {}),
     onFailure: ({ number, kind, seed: name, wrong }) =>
