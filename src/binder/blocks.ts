@@ -202,6 +202,8 @@ export interface QrSpec {
   readonly version: number
   /** Side of the symbol with its quiet zone, mm. */
   readonly sideMm: number
+  /** Light modules on every side; left out where they are the four that the standard asks for. */
+  readonly quietModules?: number
 }
 
 export interface Section {

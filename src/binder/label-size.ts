@@ -1,7 +1,8 @@
-import { spareQr, tagQr } from './tag-url.ts'
+import { codeFor, leastSideMm, readsFromMm } from './label-code.ts'
+import type { CodeWish } from './label-code.ts'
 import type { QrSpec } from './blocks.ts'
-import { qrSize } from '../domain/qr/qr-size.ts'
-import { QR, QR_LEAST_MODULE_M } from '../reference/qr.ts'
+import { spareQr, tagQr } from './tag-url.ts'
+import { QR } from '../reference/qr.ts'
 
 export interface LabelSize {
   readonly widthMm: number
@@ -13,51 +14,71 @@ export interface LabelSize {
  * inside a rectangular one of 12 × 17 in (sizes of valve boxes from memory), and three stand on a sheet of A4 or of Letter.
  */
 export const PLAIN_LABEL: LabelSize = { widthMm: 180, heightMm: 84 }
+/** With the zone plan as a code below the rest: the diagonal is 222 mm, and two stand on a sheet. */
+export const PLAN_LABEL: LabelSize = { widthMm: 180, heightMm: 130 }
 
-/** A sheet of A4 or Letter with room for crop marks takes no wider label. */
+/** A sheet of A4 or Letter with room for crop marks takes no larger label. */
 export const WIDEST_LABEL_MM = 190
 export const TALLEST_LABEL_MM = 250
 
-/** Shares of the label's width and height that a large code and the third one may take, quiet zone included. */
+/** A phone is not sharp from nearer (common practice, no source), so a code that has to be read from nearer is too small. */
+export const NEAREST_MM = 150
+
+/** Shares of the label's width and height that a large code and a spare one may take, quiet zone included. */
 const LARGE = { width: 0.25, height: 0.48 }
-const THIRD = { width: 0.185, height: 0.39 }
-const LEAST_MM = QR_LEAST_MODULE_M * 1000
-const MOST_MODULE_MM = 1
+const SPARE = { width: 0.21, height: 0.39 }
+/** Where it has to be read from farther, the tag between the codes gives way. */
+const LARGE_FAR = { ...LARGE, width: 0.33 }
+/** Share of the height that the plan code and its words take where they are wished. */
+const PLAN_SHARE = 46 / 130
 
 export interface LabelCodes {
   readonly qr: QrSpec
+  /** The same once more below each large code. */
   readonly spare?: QrSpec
 }
 
-/** The codes that suit a label, as strong as its room allows; undefined where not even the smallest prints with modules that phones read. */
-export function labelCodes(url: string, size: LabelSize): LabelCodes | undefined {
+/** The codes that suit a label, as strong as its room allows; undefined where none that phones read does. */
+export function labelCodes(url: string, size: LabelSize, wish: CodeWish = {}): LabelCodes | undefined {
   const plain = { qr: tagQr(url), spare: spareQr(url) }
-  const { widthMm, heightMm } = size
-  if (widthMm === PLAIN_LABEL.widthMm && heightMm === PLAIN_LABEL.heightMm) return plain
-  const large = fitted(plain.qr, Math.min(LARGE.width * widthMm, LARGE.height * heightMm))
-  const third = fitted(plain.spare, Math.min(THIRD.width * widthMm, THIRD.height * heightMm))
-  return large && { qr: large, ...(third ? { spare: third } : {}) }
+  if (isPlain(size) && suits(plain.qr, wish)) return plain
+  const far = { ...wish, readFromMm: Math.max(NEAREST_MM, wish.readFromMm ?? 0) }
+  const shares = wish.readFromMm === undefined ? [LARGE] : [LARGE, LARGE_FAR]
+  const qr = shares.map(share => codeFor(plain.qr, roomOf(size, share), far)).find(Boolean)
+  const spare = codeFor(plain.spare, roomOf(size, SPARE), { ...wish, readFromMm: 0 })
+  return qr && { qr, ...(spare ? { spare } : {}) }
 }
 
-/** The smallest label whose codes can be read: whole millimeters, as high as the plain one is to its width. */
-export function leastLabel(url: string): LabelSize {
-  const sideMm = sideOf(qrSize(url, 'Q').version) * LEAST_MM
-  return { widthMm: Math.ceil(sideMm / LARGE.width), heightMm: Math.ceil(sideMm / LARGE.height) }
+const isPlain = ({ widthMm, heightMm }: LabelSize): boolean =>
+  widthMm === PLAIN_LABEL.widthMm && heightMm === PLAIN_LABEL.heightMm
+
+function suits(qr: QrSpec, { moduleMm = 0, quietModules = QR.quietModules, readFromMm = 0 }: CodeWish): boolean {
+  return qr.moduleMm >= moduleMm && quietModules === QR.quietModules && readsFromMm(qr) >= readFromMm
 }
 
-/** The largest version that fits at the least module, then modules as large as fit, in steps of 0.05 mm. */
-function fitted({ text, version: most }: QrSpec, roomMm: number): QrSpec | undefined {
-  for (const level of ['H', 'Q'] as const)
-    for (let version = most; version >= qrSize(text, level).version; version -= 1) {
-      const moduleMm = Math.min(MOST_MODULE_MM, Math.floor(roomMm / sideOf(version) / 0.05 + 1e-9) * 0.05)
-      if (moduleMm < LEAST_MM - 1e-9) continue
-      const rounded = Math.round(moduleMm * 100) / 100
-      return { text, level, version, moduleMm: rounded, sideMm: rounded * sideOf(version) }
-    }
-  return undefined
+const roomOf = ({ widthMm, heightMm }: LabelSize, share: { readonly width: number; readonly height: number }): number =>
+  Math.min(share.width * widthMm, share.height * heightMm)
+
+/** The smallest label whose codes can be read as wished: whole millimeters; larger than any sheet where the wish is. */
+export function leastLabel(url: string, wish: CodeWish = {}): LabelSize {
+  const far = { ...wish, readFromMm: Math.max(NEAREST_MM, wish.readFromMm ?? 0) }
+  const sideMm = leastSideMm(url, tagQr(url).version, far)
+  const least = (share: { readonly width: number; readonly height: number }): LabelSize => ({
+    widthMm: Math.ceil(sideMm / share.width - 1e-9),
+    heightMm: Math.ceil(sideMm / share.height - 1e-9)
+  })
+  return least(wish.readFromMm === undefined ? LARGE : LARGE_FAR)
 }
 
-const sideOf = (version: number): number => QR.modulesPerVersion * version + QR.modulesBase + 2 * QR.quietModules
+/** The height that is left for all but the plan code, and what that takes. */
+export function planRoomMm({ heightMm }: LabelSize): number {
+  return Math.round(heightMm * PLAN_SHARE * 10) / 10
+}
+
+/** The height of a label whose part beside the plan code is to be so high. */
+export function withPlanMm(heightMm: number): number {
+  return Math.ceil(heightMm / (1 - PLAN_SHARE) - 1e-9)
+}
 
 const WRITTEN = /^\s*(\d+(?:\.\d+)?)\s*(mm|in)?\s*[x×]\s*(\d+(?:\.\d+)?)\s*(mm|in)\s*$/iu
 const MM_PER_INCH = 25.4

@@ -144,7 +144,7 @@ export interface GonePage {
   readonly now?: { readonly tag: string; readonly href: string }
 }
 
-/** One lid label; two fit beside each other on a sheet. */
+/** One lid label. */
 export interface Label {
   readonly tag: string
   readonly site: string
@@ -156,8 +156,10 @@ export interface Label {
   readonly coil: string
   readonly url: string
   readonly qr: QrSpec
-  /** A third, smaller code, for where both large ones have lost a finder mark. */
+  /** The code twice more, smaller, for where both large ones have lost a finder mark. */
   readonly spare?: QrSpec
+  /** The zone plan as plain text, for a phone without a network, and the same lines in print. */
+  readonly plan?: { readonly title: string; readonly code: QrSpec; readonly lines: readonly string[] }
   readonly foot: string
 }
 
@@ -167,8 +169,13 @@ export interface LabelSheet {
   readonly paper: 'A4' | 'Letter'
   readonly title: string
   readonly lead: readonly string[]
-  /** Where another size was asked for than the plain one; `single` gives each label a sheet of its own. */
-  readonly cut?: { readonly widthMm: number; readonly heightMm: number; readonly single: boolean }
+  /** Where other labels were asked for than the plain ones; `single` gives each a sheet of its own, `planMm` is what the plan code has of the height. */
+  readonly cut?: {
+    readonly widthMm: number
+    readonly heightMm: number
+    readonly single: boolean
+    readonly planMm?: number
+  }
   readonly labels: readonly Label[]
 }
 

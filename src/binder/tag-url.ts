@@ -8,7 +8,7 @@ import { QR } from '../reference/qr.ts'
  * code whose finder mark is gone is not found at all (tests/bench/label-damage.bench.ts).
  */
 const LABEL_CODE = { version: 14, moduleMm: 0.5 } as const
-/** The third code of a label, for where both large ones have lost a finder mark. */
+/** The smaller codes of a label, for where both large ones have lost a finder mark. */
 const SPARE_CODE = { version: 10, moduleMm: 0.5 } as const
 
 /** Upper case throughout, so that the code prints in the smaller alphanumeric mode. */

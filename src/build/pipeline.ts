@@ -5,7 +5,8 @@ import type { IsoDate } from '../units/date.ts'
 import { refuseUnknownSites } from './assess.ts'
 import { frameOf, readKeptFleet } from './kept-fleet.ts'
 import { readWordsLookedFor, writeWordsLookedFor } from './kept-words.ts'
-import { refuseSmallLabels } from './label-room.ts'
+import { labelNoteText } from './label-notes.ts'
+import { labelReach, refuseSmallLabels } from './label-room.ts'
 import { makeUnits } from './make-units.ts'
 import { withStage } from './output-stage.ts'
 import type { OutputReport } from './output-stage.ts'
@@ -46,6 +47,15 @@ export interface BuildResult {
   readonly notAsked: readonly string[]
   readonly report: OutputReport
   readonly prints?: PrintReport
+  /** Where labels are printed: how far off their codes are read, and what had no room on them. */
+  readonly labels?: LabelReport
+}
+
+export interface LabelReport {
+  readonly reach: string
+  readonly notes: readonly string[]
+  /** Labels that were left out. */
+  readonly crowded: number
 }
 
 /**
@@ -61,7 +71,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   })
   refuseUnknownSites(fleet.sources, wish.only ?? [])
   refuseLostRegister(fleet)
-  if (print?.labelWish) refuseSmallLabels(fleet.common.publicAddress, print.labelWish.size)
+  if (print?.labelWish) refuseSmallLabels(fleet.common.publicAddress, print.labelWish)
   const frame = frameOf(fleet)
   const asked = askedOf(frame.ids, wish)
   const cache = cacheFolder(out)
@@ -92,7 +102,17 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     same: sites.same,
     notAsked: frame.ids.filter(id => !asked.has(id)),
     report,
-    ...(prints ? { prints } : {})
+    ...(prints ? { prints } : {}),
+    ...(print?.labels ? { labels: labelReport(sites.digests.filter(isBuilt), fleet.common.publicAddress, print) } : {})
+  }
+}
+
+function labelReport(built: readonly SiteDigest[], publicAddress: string, { labelWish }: PrintWish): LabelReport {
+  const notes = built.flatMap(one => (one.built?.labelNotes ?? []).map(note => ({ site: one.id, note })))
+  return {
+    reach: labelReach(publicAddress, labelWish),
+    notes: notes.map(({ site, note }) => labelNoteText(site, note)),
+    crowded: notes.filter(({ note }) => note.shown === undefined).length
   }
 }
 

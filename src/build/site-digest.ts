@@ -9,6 +9,7 @@ import type { Feature } from '../export/geojson.ts'
 import { wireRows } from '../export/wire-schedule-csv.ts'
 import type { Site } from '../model/site.ts'
 import { EN_US } from '../words/words.ts'
+import type { LabelNote } from './label-notes.ts'
 
 /** What is left of a site once its own pages are made: everything that the pages and files of the whole fleet need. */
 export interface SiteDigest {
@@ -28,6 +29,8 @@ export interface BuiltDigest {
   readonly features: readonly Feature[]
   readonly wires: readonly (readonly Cell[])[]
   readonly json: object
+  /** What its lid labels had no room for. */
+  readonly labelNotes: readonly LabelNote[]
 }
 
 /** As it reads back from a file, so that it makes no difference whether it was kept or made this time. */
@@ -35,13 +38,14 @@ export function digestOf(
   id: string,
   findings: readonly Finding[],
   context?: PageContext,
-  tags: readonly string[] = []
+  tags: readonly string[] = [],
+  labelNotes: readonly LabelNote[] = []
 ): SiteDigest {
-  const digest: SiteDigest = { id, findings, ...(context ? { built: builtDigest(context, tags) } : {}) }
+  const digest: SiteDigest = { id, findings, ...(context ? { built: builtDigest(context, tags, labelNotes) } : {}) }
   return JSON.parse(JSON.stringify(digest)) as SiteDigest
 }
 
-function builtDigest(context: PageContext, tags: readonly string[]): BuiltDigest {
+function builtDigest(context: PageContext, tags: readonly string[], labelNotes: readonly LabelNote[]): BuiltDigest {
   const { site } = context
   return {
     summary: siteSummary(context, EN_US),
@@ -51,6 +55,7 @@ function builtDigest(context: PageContext, tags: readonly string[]): BuiltDigest
     tags,
     features: siteFeatures(site),
     wires: wireRows(context),
-    json: siteJson(context)
+    json: siteJson(context),
+    labelNotes
   }
 }

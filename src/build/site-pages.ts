@@ -6,17 +6,21 @@ import { languageFile, makeBoxPage } from '../binder/make-box-page.ts'
 import type { LabelWish } from '../binder/make-labels.ts'
 import { makeLabelSheet } from '../binder/make-labels.ts'
 import { makeSitePage } from '../binder/make-site-page.ts'
-import type { BoxPage } from '../binder/pages.ts'
+import type { BoxPage, LabelSheet } from '../binder/pages.ts'
 import { isTag } from '../domain/tags/tag.ts'
 import type { Box } from '../model/site.ts'
 import type { Fleet } from '../model/fleet.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
 import { wordsOf } from '../words/languages.ts'
+import { roomyLabels } from './label-notes.ts'
+import type { LabelNote } from './label-notes.ts'
 
 /** The pages of one site, and the tags whose page is among them. */
 export interface SitePages {
   readonly pages: readonly PagePlan[]
   readonly tags: readonly string[]
+  /** What the lid labels had no room for. */
+  readonly labelNotes: readonly LabelNote[]
 }
 
 /** Two boxes with one tag: the first keeps the page, be it of this site or of one whose name sorts before it. */
@@ -25,10 +29,15 @@ export function planSitePages(context: PageContext, fleet: Fleet, labelWish?: La
     fleet.sites.filter(one => one.id < context.site.id).flatMap(one => one.boxes.flatMap(box => box.tag ?? []))
   )
   const boxes = boxPages(context, taken, fleet)
-  return { pages: [...boxes.pages, ...officePages(context, labelWish)], tags: boxes.tags }
+  const labels = roomyLabels(makeLabelSheet(publicContext(context), labelWish), context.words)
+  return {
+    pages: [...boxes.pages, ...officePages(context, labels.sheet)],
+    tags: boxes.tags,
+    labelNotes: labels.notes
+  }
 }
 
-function boxPages(context: PageContext, taken: Set<string>, fleet: Fleet): SitePages {
+function boxPages(context: PageContext, taken: Set<string>, fleet: Fleet): Pick<SitePages, 'pages' | 'tags'> {
   const { site, version } = context
   const boxes = site.boxes.flatMap(box => {
     const { tag } = box
@@ -63,7 +72,7 @@ function contentVersion(content: unknown): string {
   return createHash('sha256').update(JSON.stringify(content)).digest('hex').slice(0, 12)
 }
 
-function officePages(context: PageContext, labelWish?: LabelWish): PagePlan[] {
+function officePages(context: PageContext, labels: LabelSheet): PagePlan[] {
   const { id, at } = context.site
   const page = (name: string, template: string, data: object): PagePlan => ({
     path: `office/${id}/${name}.html`,
@@ -74,6 +83,6 @@ function officePages(context: PageContext, labelWish?: LabelWish): PagePlan[] {
   return [
     page('index', 'site', makeSitePage(context)),
     page('binder', 'binder', makeBinder(context)),
-    page('labels', 'labels', makeLabelSheet(publicContext(context), labelWish))
+    page('labels', 'labels', labels)
   ]
 }

@@ -1,9 +1,7 @@
 import QRCode from 'qrcode'
 import type { QrSpec } from '../binder/blocks.ts'
+import { QR } from '../reference/qr.ts'
 import { element, rounded } from './svg.ts'
-
-/** Light modules on every side of the symbol. ISO/IEC 18004:2024, quiet zone of four modules. */
-const QUIET = 4
 
 export interface QrMatrix {
   readonly size: number
@@ -17,7 +15,7 @@ export function qrMatrix({ text, level, version }: QrSpec): QrMatrix {
 }
 
 const drawn = new Map<string, string>()
-/** A label carries its code twice; more are not worth keeping. */
+/** A label carries its code twice at each of two sizes; more are not worth keeping. */
 const MOST_DRAWN = 16
 
 /** A code with its quiet zone, sized in mm so that a module prints as wide as the plan says. */
@@ -33,10 +31,11 @@ export function qrSvg(spec: QrSpec): string {
 
 function codeSvg(spec: QrSpec): string {
   const { size, dark } = qrMatrix(spec)
-  const side = size + 2 * QUIET
+  const quiet = spec.quietModules ?? QR.quietModules
+  const side = size + 2 * quiet
   const mm = `${rounded(side * spec.moduleMm)}mm`
   const paper = element('path', { d: `M0 0h${side}v${side}H0z`, fill: '#fff' })
-  const ink = element('path', { d: darkPath(size, dark), fill: '#000' })
+  const ink = element('path', { d: darkPath(size, dark, quiet), fill: '#000' })
   return element(
     'svg',
     {
@@ -54,14 +53,14 @@ function codeSvg(spec: QrSpec): string {
 }
 
 /** One closed bar for each run of dark modules in a row. */
-function darkPath(size: number, dark: QrMatrix['dark']): string {
+function darkPath(size: number, dark: QrMatrix['dark'], quiet: number): string {
   const bars: string[] = []
   for (let row = 0; row < size; row += 1) {
     for (let column = 0; column < size; column += 1) {
       if (!dark(row, column)) continue
       const from = column
       while (column < size && dark(row, column)) column += 1
-      bars.push(`M${from + QUIET} ${row + QUIET}h${column - from}v1h${from - column}z`)
+      bars.push(`M${from + quiet} ${row + quiet}h${column - from}v1h${from - column}z`)
     }
   }
   return bars.join('')

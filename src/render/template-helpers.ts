@@ -1,5 +1,5 @@
 import type { Standing, Value } from '../binder/blocks.ts'
-import type { BoxPage } from '../binder/pages.ts'
+import type { BoxPage, Label, LabelSheet } from '../binder/pages.ts'
 import type { Words } from '../words/words.ts'
 import { alertSymbol, signalStripes } from './alert-symbol.ts'
 import { binderPageCss, binderParts } from './binder-parts.ts'
@@ -11,7 +11,8 @@ import { figureSvg } from './figures/figure-svg.ts'
 import type { MapMark } from '../binder/make-map-page.ts'
 import { fleetMap } from './fleet-map.ts'
 import { fontCss } from './font-faces.ts'
-import { labelPage, labelView } from './label-view.ts'
+import { labelPage, labelSheets } from './label-sheets.ts'
+import { labelView } from './label-view.ts'
 import { lean } from './lean.ts'
 import { markdown } from './markdown.ts'
 import { fleetScript, pageScript, tagEntryScript } from './page-script.ts'
@@ -51,8 +52,10 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     fleetMap: (marks: readonly MapMark[]) => fleetMap(marks, words.fleet),
     fleetWords: words.fleet,
     tableView,
-    labelView,
+    labelView: (label: Label, cut?: LabelSheet['cut']) =>
+      labelView(label, { ...words.label, ...words.pages.label }, cut),
     labelPage,
+    labelSheets,
     binderParts,
     binderPageCss,
     coverLook,

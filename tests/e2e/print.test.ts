@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { byJsqr, byZxing, photocopy, picturesOf } from '../support/read-codes.ts'
@@ -7,7 +7,7 @@ import { ON, underlid, workFolder } from './support.ts'
 const KESTREL = ['7KQ3F9X', 'MHQ8SXJ', 'CCMEC2X'].map(tag => `HTTPS://EXAMPLE.ORG/B/${tag}/`)
 
 describe('underlid print', () => {
-  const folder = workFolder(['kestrel-cross'])
+  const folder = workFolder(['kestrel-cross', 'tansy-yard'])
   const ran = underlid(['print', 'kestrel-cross', '--on', ON], folder)
   const file = (name: string) => join(folder, `dist/print/kestrel-cross-${name}.pdf`)
 
@@ -16,10 +16,11 @@ describe('underlid print', () => {
     expect(ran.code).toBe(0)
   })
 
-  it('prints every code twice on its label and a third, smaller time, and two independent readers read each', async () => {
+  it('prints every code twice on its label and twice more, smaller, and two independent readers read each', async () => {
     const pages = await picturesOf(file('labels'))
+    expect(pages.length).toBe(1)
     const zxing = (await Promise.all(pages.map(byZxing))).flat()
-    for (const url of KESTREL) expect(zxing.filter(text => text === url).length, url).toBe(3)
+    for (const url of KESTREL) expect(zxing.filter(text => text === url).length, url).toBe(4)
     expect(new Set((await Promise.all(pages.map(byJsqr))).flat())).toEqual(new Set(KESTREL))
   })
 
@@ -32,12 +33,57 @@ describe('underlid print', () => {
       expect(width / 300).toBeCloseTo((90 + 16) / 25.4, 1)
       expect(height / 300).toBeCloseTo((60 + 16) / 25.4, 1)
     }
-    expect((await Promise.all(pages.map(byZxing))).flat().sort()).toEqual([...KESTREL, ...KESTREL].sort())
+    const four = KESTREL.flatMap(url => [url, url, url, url])
+    expect((await Promise.all(pages.map(byZxing))).flat().sort()).toEqual(four.sort())
     expect(new Set((await Promise.all(pages.map(byJsqr))).flat())).toEqual(new Set(KESTREL))
     const tiny = underlid([...small, '--label-size', '40x30mm'], folder)
     expect(tiny.code).toBe(2)
     expect(tiny.err).toMatch(/This would do: --label-size \d+x\d+mm/u)
     expect(underlid([...small, '--label-size', '90x60'], folder).err).toContain('with their unit')
+  })
+
+  it('prints the zone plan as a code of plain text where it is asked for, in the language of the site, read alike by both', async () => {
+    const wish = ['--labels', '--plan-code', '--on', ON, '--out', 'plan']
+    const site = join(folder, 'sites/tansy-yard/site.md')
+    writeFileSync(site, readFileSync(site, 'utf8').replace('[en-US, es]', '[es, en-US]'))
+    const { code, out } = underlid(['print', 'kestrel-cross', 'tansy-yard', ...wish], folder)
+    expect([code, out]).toEqual([
+      0,
+      expect.stringContaining('180 × 130 mm: codes of 0.5 mm squares, read from up to 36 cm')
+    ])
+    for (const [id, stop, boxes] of [
+      ['kestrel-cross', 'Stop the water: meter pit', 3],
+      ['tansy-yard', 'Cortar el agua: pump house', 3]
+    ] as const) {
+      const pages = await picturesOf(join(folder, `plan/print/${id}-labels.pdf`))
+      const zxing = (await Promise.all(pages.map(byZxing))).flat()
+      const plans = zxing.filter(text => text.includes(stop)).sort()
+      expect(plans).toHaveLength(boxes)
+      const jsqr = (await Promise.all(pages.map(byJsqr))).flat()
+      expect(jsqr.filter(text => text.includes(stop)).sort()).toEqual(plans)
+      expect(plans.join()).not.toContain('7719')
+      expect(zxing.filter(text => text.startsWith('HTTPS'))).toHaveLength(4 * boxes)
+    }
+  })
+
+  it('refuses a distance from which no code of the label is read, and says which label would do', () => {
+    const far = underlid(
+      ['print', 'kestrel-cross', '--labels', '--on', ON, '--out', 'far', '--read-from', '45cm'],
+      folder
+    )
+    expect(far.code).toBe(2)
+    expect(far.err).toMatch(/would not be read from 45 cm: it has to be 45 mm wide[^]*--label-size \d+x\d+mm/u)
+  })
+
+  it('leaves out a label whose words do not fit, says so and ends with 2', () => {
+    const site = join(folder, 'sites/tansy-yard/site.md')
+    writeFileSync(
+      site,
+      readFileSync(site, 'utf8').replace('pump house: switch', `${'down the long path, '.repeat(80)}switch`)
+    )
+    const { code, err } = underlid(['print', 'tansy-yard', '--labels', '--on', ON, '--out', 'crowded'], folder)
+    expect(code).toBe(2)
+    expect(err).toContain('Not printed: the lid label of tansy-yard TY1: its words do not fit.')
   })
 
   it('labels are still read by both from a poor grey photocopy', async () => {

@@ -9,16 +9,15 @@ import { printedCode } from '../support/printed-code.ts'
  */
 
 const TEXT = 'HTTPS://EXAMPLE.ORG/B/7KQ3F9X/'
-const codes = [tagQr(TEXT), tagQr(TEXT), spareQr(TEXT)].map(printedCode)
-const wish = { seed: 20260501, thorough: false, looks: 6 }
+const codes = [tagQr(TEXT), tagQr(TEXT), spareQr(TEXT), spareQr(TEXT)].map(printedCode)
+const wish = { seed: 20260501, looks: 6, quick: true }
 
-describe('a lid label with its codes, damaged', () => {
-  it('is read every time where 15 % of the data area is gone', async () => {
+describe('a lid label with its code twice large and twice small, damaged', () => {
+  it('is read every time where 15 % of the data area is gone, by the large ones alone', async () => {
     expect((await readDamaged(codes.slice(0, 2), 0.15, 'data area', { ...wish, labels: 20 })).label).toBe(20)
   }, 300_000)
 
-  // Of 400 labels with seeds 9001, 9002 and this one 396 are read, 99.0 %; by one of the two large codes alone, 96 %.
-  it('is read nearly always where 5 % is gone anywhere, finder marks included', async () => {
-    expect((await readDamaged(codes, 0.05, 'anywhere', { ...wish, labels: 40 })).label).toBeGreaterThanOrEqual(38)
+  it('is read 99 times of 100 and more where 5 % of every code is gone anywhere, finder marks included', async () => {
+    expect((await readDamaged(codes, 0.05, 'anywhere', { ...wish, labels: 100 })).label).toBeGreaterThanOrEqual(99)
   }, 600_000)
 })

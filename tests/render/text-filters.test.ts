@@ -2,12 +2,9 @@ import { describe, expect, it } from 'vitest'
 import type { BoxPage } from '../../src/binder/pages.ts'
 import { boxScriptData, jsonForScript } from '../../src/render/box-script-data.ts'
 import { dates } from '../../src/render/dates.ts'
-import { labelView } from '../../src/render/label-view.ts'
 import { markdown } from '../../src/render/markdown.ts'
 import { templateFilters } from '../../src/render/template-helpers.ts'
 import { BOX_METRIC } from '../look/box-pages.ts'
-import { LABELS_METRIC } from '../look/sheets.ts'
-import type { Label } from '../../src/binder/pages.ts'
 
 describe('Markdown', () => {
   it('headings stand below the two ranks of a binder', () => {
@@ -68,26 +65,5 @@ describe('what a box page hands to its script', () => {
     expect(data.batteries).toEqual([{ controller: 'K1', due: '2026-04-14' }])
     expect(data.controllers).toEqual(JSON.parse(JSON.stringify(BOX_METRIC.script.controllers)))
     expect(data.words.overdue).toBe('OVERDUE')
-  })
-})
-
-describe('a label', () => {
-  const [label] = LABELS_METRIC.labels as [Label]
-  const sized = (sideMm: number): Label => ({ ...label, qr: { ...label.qr, sideMm } })
-
-  it('sets its tag as large as the room between the codes allows', () => {
-    const room = (sideMm: number) => 180 - 2 * (4 + sideMm + 3)
-    for (const sideMm of [20, 40.7, 45.1, 53.9]) {
-      const { tagMm } = labelView(sized(sideMm))
-      expect(tagMm * 0.6 * 7).toBeLessThanOrEqual(room(sideMm))
-      expect(tagMm).toBeGreaterThan(13)
-    }
-  })
-
-  it('sets stations closer where there are many', () => {
-    const stations = (count: number) =>
-      Array.from({ length: count }, (_, index) => ({ station: `${index}`, waters: '' }))
-    const densities = [0, 4, 5, 9, 10].map(count => labelView({ ...label, stations: stations(count) }).density)
-    expect(densities).toEqual(['roomy', 'roomy', 'close', 'close', 'tight'])
   })
 })

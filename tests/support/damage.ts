@@ -13,11 +13,13 @@ export function chances(seed: number): () => number {
   }
 }
 
-/** A code within its picture: where it stands, in pixels, and how many modules it has on a side. */
-export interface CodePlace {
+/** What is damaged within a picture, in pixels: a code, which has so many modules on a side, or a whole label. */
+export interface Place {
   readonly left: number
   readonly top: number
   readonly side: number
+  /** Left out where it is square. */
+  readonly height?: number
   readonly modules: number
 }
 
@@ -25,15 +27,15 @@ export type Where = 'data area' | 'anywhere'
 
 /**
  * What stays on the label: so much of the area, a fraction, is covered, nine tenths of it by one to four blots, dark or light, the rest by
- * scratches; then the print fades, more on one side than on the other.
+ * scratches; then the print fades, more on one side than on the other. The share is counted pixel by pixel.
  */
-export function damaged(picture: Picture, code: CodePlace, share: number, where: Where, chance: () => number): Picture {
+export function damaged(picture: Picture, place: Place, share: number, where: Where, chance: () => number): Picture {
   const dirty = { ...picture, data: new Uint8ClampedArray(picture.data) }
-  const may = allowed(code, where)
+  const may = allowed(place, where)
   const covered = new Set<number>()
-  const whole = areaOf(code, may)
-  blots(dirty, code, may, covered, share * whole * 0.9, chance)
-  scratches(dirty, code, may, covered, share * whole, chance)
+  const whole = areaOf(place, may)
+  blots(dirty, place, may, covered, share * whole * 0.9, chance)
+  scratches(dirty, place, may, covered, share * whole, chance)
   fade(dirty, chance)
   return dirty
 }
@@ -63,9 +65,9 @@ type Allowed = (x: number, y: number) => boolean
 /** Finder marks with their border and format bits are nine modules wide. ISO/IEC 18004:2024, symbol structure. */
 const MARK = 9
 
-function allowed({ left, top, side, modules }: CodePlace, where: Where): Allowed {
+function allowed({ left, top, side, height = side, modules }: Place, where: Where): Allowed {
   const module = side / modules
-  const inside = (x: number, y: number) => x >= left && y >= top && x < left + side && y < top + side
+  const inside = (x: number, y: number) => x >= left && y >= top && x < left + side && y < top + height
   if (where === 'anywhere') return inside
   return (x, y) => {
     const [column, row] = [Math.floor((x - left) / module), Math.floor((y - top) / module)]
@@ -76,9 +78,9 @@ function allowed({ left, top, side, modules }: CodePlace, where: Where): Allowed
   }
 }
 
-function areaOf({ left, top, side }: CodePlace, may: Allowed): number {
+function areaOf({ left, top, side, height = side }: Place, may: Allowed): number {
   let count = 0
-  for (let y = Math.floor(top); y < top + side; y += 1)
+  for (let y = Math.floor(top); y < top + height; y += 1)
     for (let x = Math.floor(left); x < left + side; x += 1) if (may(x, y)) count += 1
   return count
 }
@@ -92,7 +94,7 @@ function cover(picture: Picture, covered: Set<number>, may: Allowed, x: number, 
 
 function blots(
   picture: Picture,
-  { left, top, side }: CodePlace,
+  { left, top, side, height = side }: Place,
   may: Allowed,
   covered: Set<number>,
   target: number,
@@ -102,7 +104,7 @@ function blots(
   const radius = Math.sqrt(target / count / Math.PI)
   for (let tries = 0; covered.size < target && tries < 400; tries += 1) {
     const r = radius * (0.6 + 0.8 * chance())
-    const [middleX, middleY] = [left + chance() * side, top + chance() * side]
+    const [middleX, middleY] = [left + chance() * side, top + chance() * height]
     const shade = chance() < 0.5 ? 25 + 40 * chance() : 215 + 40 * chance()
     for (let y = Math.floor(middleY - r); y <= middleY + r; y += 1)
       for (let x = Math.floor(middleX - r); x <= middleX + r; x += 1)
@@ -113,7 +115,7 @@ function blots(
 
 function scratches(
   picture: Picture,
-  { left, top, side }: CodePlace,
+  { left, top, side, height = side }: Place,
   may: Allowed,
   covered: Set<number>,
   target: number,
@@ -124,7 +126,7 @@ function scratches(
     const length = side * (0.2 + 0.6 * chance())
     const half = 1 + 2 * chance()
     const shade = chance() < 0.7 ? 235 : 60
-    const [startX, startY] = [left + chance() * side, top + chance() * side]
+    const [startX, startY] = [left + chance() * side, top + chance() * height]
     for (let along = 0; along < length && covered.size < target; along += 0.7)
       for (let across = -half; across <= half; across += 0.7)
         cover(
@@ -156,50 +158,44 @@ export function seen({ data, width, height }: Picture, { turn, scale }: Look, ch
   const [pullX, pullY] = [(chance() - 0.5) * 0.04, (chance() - 0.5) * 0.04]
   const [sin, cos] = [Math.sin(angle), Math.cos(angle)]
   const side = Math.ceil(1.06 * Math.max(width, height) * scale * (cos + Math.abs(sin)))
-  const out = new Uint8ClampedArray(side * side * 4).fill(230)
+  const out = new Uint8ClampedArray(side * side * 4).fill(255)
   const [middleX, middleY] = [width / 2, height / 2]
+  // From afar one pixel of the phone covers several of the label: the mean of four shades within it.
+  const quarter = 1 / scale > 1.2 ? 0.25 / scale : 0
+  const at = (x: number, y: number): number => shadeAt(data, width, height, x, y)
   for (let y = 0; y < side; y += 1)
     for (let x = 0; x < side; x += 1) {
       const [u, v] = [(x - side / 2) / scale, (y - side / 2) / scale]
       const depth = 1 + (pullX * u) / middleX + (pullY * v) / middleY
-      const sourceX = middleX + (u * cos + v * sin) / depth
-      const sourceY = middleY + (v * cos - u * sin) / depth
-      const shade = pooled(data, width, height, sourceX, sourceY, 1 / scale) ?? 230
-      out.fill(shade + (chance() - 0.5) * 16, (y * side + x) * 4, (y * side + x) * 4 + 3)
+      const fromX = middleX + (u * cos + v * sin) / depth
+      const fromY = middleY + (v * cos - u * sin) / depth
+      const shade =
+        quarter === 0
+          ? at(fromX, fromY)
+          : (at(fromX - quarter, fromY - quarter) +
+              at(fromX + quarter, fromY - quarter) +
+              at(fromX - quarter, fromY + quarter) +
+              at(fromX + quarter, fromY + quarter)) /
+            4
+      const seenAt = (y * side + x) * 4
+      out[seenAt] = out[seenAt + 1] = out[seenAt + 2] = shade + (chance() - 0.5) * 16
     }
-  for (let at = 3; at < out.length; at += 4) out[at] = 255
   return { data: out, width: side, height: side }
 }
 
-/** The mean of four shades within one pixel of the phone, which from afar covers several of the label. */
-function pooled(
-  data: Uint8ClampedArray,
-  width: number,
-  height: number,
-  x: number,
-  y: number,
-  span: number
-): number | undefined {
-  const quarter = span > 1.2 ? span / 4 : 0
-  if (quarter === 0) return between(data, width, height, x, y)
-  const parts = [-quarter, quarter].flatMap(dx =>
-    [-quarter, quarter].map(dy => between(data, width, height, x + dx, y + dy))
-  )
-  let total = 0
-  for (const part of parts) {
-    if (part === undefined) return undefined
-    total += part
-  }
-  return total / parts.length
-}
+/** What is round the label. */
+const ROUND = 230
 
-/** The shade between four pixels; undefined outside the picture. */
-function between(data: Uint8ClampedArray, width: number, height: number, x: number, y: number): number | undefined {
-  const [left, top] = [Math.floor(x), Math.floor(y)]
-  if (left < 0 || top < 0 || left + 1 >= width || top + 1 >= height) return undefined
-  const at = (column: number, row: number) => data[(row * width + column) * 4] ?? 0
-  const [dx, dy] = [x - left, y - top]
-  const upper = at(left, top) * (1 - dx) + at(left + 1, top) * dx
-  const lower = at(left, top + 1) * (1 - dx) + at(left + 1, top + 1) * dx
+/** The shade between four pixels; that of the surroundings outside the picture. */
+function shadeAt(data: Uint8ClampedArray, width: number, height: number, x: number, y: number): number {
+  const left = Math.floor(x)
+  const top = Math.floor(y)
+  if (left < 0 || top < 0 || left + 1 >= width || top + 1 >= height) return ROUND
+  const first = (top * width + left) * 4
+  const below = first + width * 4
+  const dx = x - left
+  const dy = y - top
+  const upper = (data[first] ?? 0) * (1 - dx) + (data[first + 4] ?? 0) * dx
+  const lower = (data[below] ?? 0) * (1 - dx) + (data[below + 4] ?? 0) * dx
   return upper * (1 - dy) + lower * dy
 }

@@ -68,7 +68,7 @@ export async function byJsqr(picture: Picture): Promise<string[]> {
   return [...texts]
 }
 
-interface Place {
+export interface Place {
   readonly left: number
   readonly top: number
   readonly side: number
@@ -103,7 +103,7 @@ export function photocopy({ data, width, height }: Picture): Picture {
   return { data: copy, width, height }
 }
 
-function cutOut({ data, width, height }: Picture, { left, top, side }: Place): Picture {
+export function cutOut({ data, width, height }: Picture, { left, top, side }: Place): Picture {
   const [w, h] = [Math.min(side, width - left), Math.min(side, height - top)]
   const cut = new Uint8ClampedArray(w * h * 4)
   for (let row = 0; row < h; row += 1) {

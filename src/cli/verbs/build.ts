@@ -1,11 +1,10 @@
 import { Option } from 'commander'
 import type { Command } from 'commander'
-import { Refusal } from '../../base/refusal.ts'
-import { PLAIN_LABEL, parseLabelSize } from '../../binder/label-size.ts'
-import type { LabelWish } from '../../binder/make-labels.ts'
+import { labelWishOf } from '../label-options.ts'
+import type { LabelOptions } from '../label-options.ts'
 import { buildLog, writeLog } from '../../build/build-log.ts'
 import { stopwatch } from '../../build/clock.ts'
-import type { BuildResult, BuildWish } from '../../build/pipeline.ts'
+import type { BuildResult, BuildWish, LabelReport } from '../../build/pipeline.ts'
 import { parseShard } from '../../build/shard.ts'
 import { countFindings } from '../../diagnostics/finding.ts'
 import { countsText, findingsText } from '../../report/text.ts'
@@ -20,12 +19,10 @@ interface BuildOptions extends CommonOptions {
   readonly strict?: boolean
 }
 
-interface PrintOptions extends BuildOptions {
+interface PrintOptions extends BuildOptions, LabelOptions {
   readonly labels?: boolean
   readonly binder?: boolean
   readonly charts?: boolean
-  readonly labelSize?: string
-  readonly labelSheet?: string
   readonly restricted?: boolean
 }
 
@@ -43,13 +40,23 @@ export function addPrint(program: Command): void {
   )
     .option('--binder', 'only the binders')
     .option('--labels', 'only the lid labels')
-    .option('--label-size <size>', 'width and height of a lid label: 90x60mm, 5x3in (default: 180x84mm)')
+    .option(
+      '--label-size <size>',
+      'width and height of a lid label: 90x60mm, 5x3in (default: 180x84mm, 180x130mm with --plan-code)'
+    )
     .addOption(
       new Option('--label-sheet <how>', 'labels on sheets to be cut, or each on a sheet of its own').choices([
         'sheet',
         'single'
       ])
     )
+    .option(
+      '--plan-code',
+      'lid labels also with a code that holds the zone plan as plain text, for a phone without a network'
+    )
+    .option('--read-from <distance>', 'how far off a phone has to read the codes of a lid label: 40cm, 16in')
+    .option('--module <width>', 'width of the squares of those codes, at least: 0.6mm (default: 0.5mm)')
+    .option('--quiet-zone <squares>', 'white squares left round those codes: 4 to 10 (default: 4)')
     .option('--charts', 'only the controller charts, a page each, to be sealed and kept at the controllers')
     .option('--restricted', 'also the sheet of codes, keys and private phones; keep it apart')
     .option('--strict', 'exit 1 where there is an error')
@@ -70,18 +77,6 @@ export function addPrint(program: Command): void {
 
 const SHARD = ['--shard <part>', 'only a part of the sites, such as 2/8; "merge" puts the parts together'] as const
 const LOG = ['--log <file>', 'write down what became of each site, and why one was skipped'] as const
-
-/** Nothing where the plain labels are meant. */
-function labelWishOf({ labelSize, labelSheet }: PrintOptions): { labelWish?: LabelWish } {
-  if (labelSize === undefined && labelSheet !== 'single') return {}
-  const size = labelSize === undefined ? PLAIN_LABEL : parseLabelSize(labelSize)
-  if (!size)
-    throw new Refusal(
-      `"${labelSize}" is not the size of a label.`,
-      'Write width and height with their unit: --label-size 90x60mm, or 5x3in'
-    )
-  return { labelWish: { size, single: labelSheet === 'single' } }
-}
 
 function wishOf(only: string[], options: BuildOptions): BuildWish {
   const { sites, out, shard } = options
@@ -105,7 +100,7 @@ async function run(wish: BuildWish, options: BuildOptions): Promise<void> {
 }
 
 function tell(result: BuildResult, wish: BuildWish, { say, aside, complain, paint }: Output, seconds: number): void {
-  const { on, findings, built, leftOut, report, prints } = result
+  const { on, findings, built, leftOut, report, prints, labels } = result
   const failing = findings.filter(one => leftOut.includes(one.site))
   if (failing.length > 0) complain(`${findingsText(failing, paint)}\n`)
   const pages = report.changed.length + report.unchanged.length
@@ -119,6 +114,7 @@ function tell(result: BuildResult, wish: BuildWish, { say, aside, complain, pain
     for (const { pdf, reason } of prints.failed) complain(`Not printed: ${pdf}: ${reason}`)
     for (const line of prints.noBrowser ?? []) complain(line)
   }
+  if (labels) tellLabels(labels, { say, complain })
   if (leftOut.length > 0) complain(`Left out: ${leftOut.join(', ')}. Their last good output stays.`)
   say(
     `Findings: ${countsText(findings)}.${findings.length > 0 ? ` See: npx underlid check${wish.sites === 'sites' ? '' : ` --sites ${wish.sites}`}` : ''}`
@@ -126,13 +122,22 @@ function tell(result: BuildResult, wish: BuildWish, { say, aside, complain, pain
   aside(`Written to ${wish.out} in ${seconds.toFixed(1)} s.`)
 }
 
-function exitCode({ findings, leftOut, prints }: BuildResult, strict: boolean): number {
-  if (leftOut.length > 0 || (prints && (prints.failed.length > 0 || prints.noBrowser !== undefined)))
+function tellLabels({ reach, notes, crowded }: LabelReport, { say, complain }: Pick<Output, 'say' | 'complain'>): void {
+  if (reach !== '') say(reach)
+  for (const note of notes) (crowded > 0 ? complain : say)(note)
+}
+
+function exitCode({ findings, leftOut, prints, labels }: BuildResult, strict: boolean): number {
+  if (
+    leftOut.length > 0 ||
+    (labels?.crowded ?? 0) > 0 ||
+    (prints && (prints.failed.length > 0 || prints.noBrowser !== undefined))
+  )
     return EXIT.refused
   return strict && countFindings(findings).error > 0 ? EXIT.found : EXIT.done
 }
 
-function resultJson({ on, findings, built, leftOut, report, prints }: BuildResult): object {
+function resultJson({ on, findings, built, leftOut, report, prints, labels }: BuildResult): object {
   return {
     schema: 1,
     on,
@@ -140,6 +145,7 @@ function resultJson({ on, findings, built, leftOut, report, prints }: BuildResul
     left_out: leftOut,
     files: { changed: report.changed, unchanged: report.unchanged.length, kept: report.kept, removed: report.removed },
     ...(prints ? { prints } : {}),
+    ...(labels ? { labels } : {}),
     counts: countFindings(findings)
   }
 }

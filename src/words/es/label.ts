@@ -11,5 +11,21 @@ export const labelWords = {
   noBattery: 'ninguna en esta arqueta',
   coilUnknown: 'tipo de bobina sin indicar',
   coils: (kinds: readonly string[]) => kinds.join(' · '),
-  foot: (day: string, revision: string) => `Datos del ${day} · revisión ${revision}`
+  foot: (day: string, revision: string) => `Datos del ${day} · revisión ${revision}`,
+  reach: (cm: number) => `Un teléfono lee los códigos grandes hasta a ${cm} cm.`,
+  moreStations: (count: number) =>
+    count === 1 ? '1 estación más: en su página' : `${count} estaciones más: en la página`,
+  /** The zone plan as plain text in a code, a line each. */
+  plan: {
+    title: '¿Sin red? Este código lleva el plan en palabras:',
+    head: (site: string, box: string, tag: string) => `${site}, arqueta ${box}, ${tag}`,
+    program: (controller: string, program: string, days: string, starts: string) =>
+      `${controller} programa ${program}: ${days}, ${starts}`,
+    noProgram: 'en ningún programa',
+    percent: (months: string) => `% por mes: ${months}`,
+    battery: (controller: string, due: string) => `Batería ${controller}: cambiar antes del ${due}`,
+    noDate: 'sin fecha',
+    asOf: (day: string) => `Datos del ${day}`,
+    more: 'Más en la página'
+  }
 }
