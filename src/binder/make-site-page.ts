@@ -5,8 +5,13 @@ import { stripBlocks } from './day-strip.ts'
 import { findingBlock } from './finding-block.ts'
 import { givenFigures, givenTable } from './given.ts'
 import { holdsOf } from './holds.ts'
+import { newestFirst, visitTable } from './sections/visits.ts'
 import { orNotSupplied, stated } from './values.ts'
+import { visitPhotographs } from './visit-photographs.ts'
 import { countFindings, SEVERITIES } from '../diagnostics/finding.ts'
+
+/** The newest visits; all of them are in the binder. */
+const VISITS_MOST = 12
 
 /** The site's page for the office. Links are relative to office/<site>/. */
 export function makeSitePage(context: PageContext): SitePage {
@@ -55,6 +60,13 @@ export function makeSitePage(context: PageContext): SitePage {
       lead: words.advice.givenLead,
       figures: givenFigures(context),
       tables: givenTable(context)
+    },
+    visits: {
+      title: words.binder.sections.visits,
+      blocks:
+        site.visits.length === 0
+          ? []
+          : [visitTable(newestFirst(site.visits).slice(0, VISITS_MOST), context), ...visitPhotographs(context)]
     },
     findings: SEVERITIES.flatMap(severity => findings.filter(one => one.severity === severity)).map(one =>
       findingBlock(one, words)

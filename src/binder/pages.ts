@@ -202,6 +202,8 @@ export interface SitePage {
     readonly figures: readonly Extract<Block, { kind: 'figure' }>[]
     readonly tables: readonly TableBlock[]
   }
+  /** The newest visits with their photographs; empty where there was none. */
+  readonly visits: { readonly title: string; readonly blocks: readonly Block[] }
   readonly findings: readonly Extract<Block, { kind: 'finding' }>[]
   readonly counts: { readonly error: number; readonly warning: number; readonly note: number }
   readonly foot: string

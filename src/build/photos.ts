@@ -4,53 +4,73 @@ import type { Fault, LoadedSite } from '../load/loaded.ts'
 import type { CloseoutPhoto } from '../model/closeout.ts'
 import type { Photo, Site } from '../model/site.ts'
 import type { OutputFile } from './output-stage.ts'
+import { isPictureAt } from './picture-kind.ts'
 import { readyPicture } from './picture.ts'
 import type { SiteSources } from './read-fleet.ts'
 
 /** Where a site's photographs stand, below its folder and below each page that shows them. */
-const PHOTOS = 'photos'
+export const PHOTOS = 'photos'
 
 /** Path of a picture below the folder of its site: in the photos folder, or beside the site file. Undefined where it is in neither. */
-function whereIs(file: string, { others }: SiteSources): string | undefined {
+export function whereIs(file: string, { others }: SiteSources): string | undefined {
   return [`${PHOTOS}/${file}`, file].find(path => others.includes(path))
 }
 
-/** A photograph that the site file names and that is not in its photos folder. */
-export function photoFaults(loaded: LoadedSite, site: Site, sources: SiteSources): Fault[] {
-  return named(site)
-    .filter(({ photo }) => whereIs(photo.file, sources) === undefined)
-    .map<Fault>(({ photo, subject }) => ({
-      code: 'box/photo-not-there',
-      subject,
-      place: loaded.locate(photo.at),
-      details: { file: photo.file, folder: `${sources.folder}/${PHOTOS}` },
-      fatal: false
-    }))
+/**
+ * Photographs that the site file or a visit names and that are not in the photos folder, and files there that are no pictures. `isPicture` looks
+ * into a file by its path.
+ */
+export function photoFaults(
+  loaded: LoadedSite,
+  site: Site,
+  sources: SiteSources,
+  isPicture: (path: string) => boolean = isPictureAt
+): Fault[] {
+  return named(site).flatMap(({ photo, subject }) => {
+    const where = whereIs(photo.file, sources)
+    const fault = (code: string): Fault[] => [
+      {
+        code,
+        subject,
+        place: loaded.locate(photo.at),
+        details: { file: photo.file, folder: `${sources.folder}/${PHOTOS}` },
+        fatal: false
+      }
+    ]
+    if (where === undefined) return fault('box/photo-not-there')
+    return isPicture(join(sources.folder, where)) ? [] : fault('box/photo-not-a-picture')
+  })
 }
 
 type NamedPhoto = Photo | CloseoutPhoto
 
-/** Every photograph that the site file names, with what it is of. */
-function named({ boxes, closeout }: Site): { readonly photo: NamedPhoto; readonly subject: string }[] {
+/** Every photograph that the site file or a visit names, with what it is of. */
+function named({ boxes, closeout, visits }: Site): { readonly photo: NamedPhoto; readonly subject: string }[] {
   return [
     ...boxes.flatMap(box => box.photos.map(photo => ({ photo, subject: box.id }))),
-    ...(closeout?.photographs ?? []).map(photo => ({ photo, subject: photo.of ?? photo.file }))
+    ...(closeout?.photographs ?? []).map(photo => ({ photo, subject: photo.of ?? photo.file })),
+    ...visits.flatMap(visit => (visit.photos ?? []).map(photo => ({ photo, subject: `visit ${visit.on}` })))
   ]
 }
 
-/** The site without the photographs that are not there, so that no page shows a hole. */
+/** The site without the photographs that are not there or are no pictures, so that no page shows a hole. */
 export function withPhotosThere(site: Site, sources: SiteSources): Site {
-  const there = <P extends NamedPhoto>(photos: readonly P[]) =>
-    photos.filter(photo => whereIs(photo.file, sources) !== undefined)
+  const there = <P extends NamedPhoto>(photos: readonly P[]) => photos.filter(photo => isThere(photo.file, sources))
   const { closeout } = site
   return {
     ...site,
     boxes: site.boxes.map(box => ({ ...box, photos: there(box.photos) })),
+    visits: site.visits.map(visit => (visit.photos ? { ...visit, photos: there(visit.photos) } : visit)),
     ...(closeout ? { closeout: { ...closeout, photographs: there(closeout.photographs) } } : {})
   }
 }
 
-/** Copies for the office pages, each file once, and for the public page of each box its own. */
+function isThere(file: string, sources: SiteSources): boolean {
+  const where = whereIs(file, sources)
+  return where !== undefined && isPictureAt(join(sources.folder, where))
+}
+
+/** Copies for the office pages, each file once, and for the public page of each box its own; those of visits are for the office alone. */
 export async function photoOutputs(site: Site, sources: SiteSources): Promise<OutputFile[]> {
   const files = [...new Set(named(site).map(({ photo }) => photo.file))]
   const ready = new Map<string, Uint8Array>()

@@ -1,4 +1,7 @@
+import type { Sharp } from 'sharp'
 import { Refusal } from '../base/refusal.ts'
+import { pictureKind } from './picture-kind.ts'
+import type { PictureKind } from './picture-kind.ts'
 
 /** Longest side of a photograph on paper or on a page, pixels: 200 dots an inch over 8 in. */
 export const LONGEST_PX = 1600
@@ -17,18 +20,24 @@ export async function readyPicture(bytes: Uint8Array, name: string): Promise<Uin
       .autoOrient()
       .resize({ width: LONGEST_PX, height: LONGEST_PX, fit: 'inside', withoutEnlargement: true })
     // Metadata is left out unless it is asked for.
-    return new Uint8Array(await (isPng(bytes) ? upright.png() : upright.jpeg({ quality: QUALITY })).toBuffer())
+    return new Uint8Array(await saved(upright, pictureKind(bytes)).toBuffer())
   } catch {
     throw new Refusal(`${name} cannot be read as a picture.`, 'Save it anew as JPEG or PNG.')
   }
 }
 
-const isPng = (bytes: Uint8Array): boolean => bytes[0] === 0x89 && bytes[1] === 0x50
+/** In the kind that it came in. */
+function saved(picture: Sharp, kind: PictureKind | undefined): Sharp {
+  if (kind === 'png') return picture.png()
+  return kind === 'webp' ? picture.webp({ quality: QUALITY }) : picture.jpeg({ quality: QUALITY })
+}
 
+/** A kind whose parts are not known here is always worked on. */
 function needsWork(bytes: Uint8Array): boolean {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
-  if (isPng(bytes)) return pngNeedsWork(view)
-  return bytes[0] === 0xff && bytes[1] === 0xd8 && jpegNeedsWork(view)
+  const kind = pictureKind(bytes)
+  if (kind === 'png') return pngNeedsWork(view)
+  return kind === 'jpeg' ? jpegNeedsWork(view) : true
 }
 
 /** Chunks that hold words, times or a camera's data. W3C Portable Network Graphics, 11.3. */

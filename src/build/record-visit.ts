@@ -1,26 +1,29 @@
 import { isAbsent } from '../base/absent.ts'
 import { Refusal } from '../base/refusal.ts'
 import { CHECKS } from '../checks/list.ts'
-import { runChecks, wordFault } from '../checks/run.ts'
+import { wordFault } from '../checks/run.ts'
 import type { Finding } from '../diagnostics/finding.ts'
 import type { SourceText } from '../load/loaded.ts'
 import { readVisit } from '../load/read-visit.ts'
-import { loadSite } from '../load/site.ts'
 import { visitText } from '../load/write-visit.ts'
 import type { VisitData } from '../load/write-visit.ts'
 import type { Site } from '../model/site.ts'
-import { makePlan } from '../plan/make-plan.ts'
 import { jobKey, openJobs } from '../plan/open-jobs.ts'
 import type { OpenJob } from '../plan/open-jobs.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { IsoDate } from '../units/date.ts'
+import { assessOne, loadOne } from './assess.ts'
 import type { AssessedSite, Assessment } from './assess.ts'
+import { PHOTOS } from './photos.ts'
+import type { VisitPhotoFile } from './visit-photos.ts'
 
 /** A visit ready to be written, with what it changes. */
 export interface VisitToWrite {
   readonly file: string
   readonly text: string
   readonly data: VisitData
+  /** Pictures that go into the photos folder with it. */
+  readonly photos: readonly NonNullable<VisitPhotoFile['copy']>[]
   readonly changes: VisitChanges
 }
 
@@ -49,22 +52,29 @@ export interface VisitWish {
   /** The visit as a file, from a slip, from a file or made of flags. */
   readonly source: SourceText
   readonly comment?: string
+  readonly photos?: readonly VisitPhotoFile[]
 }
 
 /** Reads a visit against its site and works out what it changes. Nothing is written. */
-export function prepareVisit({ assessment, site: assessed, source, comment }: VisitWish): PreparedVisit {
+export function prepareVisit({ assessment, site: assessed, source, comment, photos = [] }: VisitWish): PreparedVisit {
   const { site, plan, sources } = assessed
   if (!site || !plan || !sources.site) throw new Refusal(...unreadable(assessed.id))
   const read = readVisit(source, sources.site)
   if (!read.visit) return { ok: false, findings: read.faults.map(fault => wordFault(site.id, fault, CHECKS)) }
-  const data = withWholeNames(read.data, site, read.visit.on)
+  const data = withPhotos(withWholeNames(read.data, site, read.visit.on), photos)
   refuseWhatCannotBe(data, read.visit.on, assessment.on)
   refuseTwice(data, assessed)
   const file = freshName(assessed, read.visit.on, read.visit.reason)
   const text = visitText(data, comment)
-  const after = assessWith(assessed, assessment, { file, text })
+  const copies = photos.flatMap(({ file: name, copy }) => (copy ? [{ ...copy, name }] : []))
+  const after = assessWith(
+    assessed,
+    assessment,
+    { file, text },
+    copies.map(one => one.name)
+  )
   refuseLeak(assessed.findings, after.findings)
-  return { ok: true, visit: { file, text, data, changes: changesOf(assessed, { ...assessed, ...after }) } }
+  return { ok: true, visit: { file, text, data, photos: copies, changes: changesOf(assessed, after) } }
 }
 
 function unreadable(id: string): [string, string] {
@@ -77,6 +87,24 @@ function withWholeNames(data: VisitData, site: Site, on: IsoDate): VisitData {
   if (!Array.isArray(repaired)) return data
   const open = openJobs(site, on)
   return { ...data, repaired: (repaired as string[]).map(text => openText(text, open)) }
+}
+
+/** The pictures that were given, in place of what a slip says of them by name, and behind the others. */
+function withPhotos(data: VisitData, photos: readonly VisitPhotoFile[]): VisitData {
+  if (photos.length === 0) return data
+  const said = (data['photos'] ?? []) as readonly (string | { readonly file?: unknown; readonly caption?: unknown })[]
+  const nameOf = (one: (typeof said)[number]): string => String(typeof one === 'string' ? one : (one.file ?? ''))
+  const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase()
+  const given = (one: (typeof said)[number]) =>
+    photos.find(photo => same(photo.was, nameOf(one)) || same(photo.file, nameOf(one)))
+  const entry = ({ file, caption }: VisitPhotoFile, words?: unknown) =>
+    caption === undefined && words === undefined ? file : { file, caption: caption ?? words }
+  const named = said.map(one => {
+    const photo = given(one)
+    return photo ? entry(photo, typeof one === 'string' ? undefined : one.caption) : one
+  })
+  const others = photos.filter(photo => !said.some(one => given(one) === photo))
+  return { ...data, photos: [...named, ...others.map(one => entry(one))] }
 }
 
 function openText(text: string, open: readonly OpenJob[]): string {
@@ -137,18 +165,21 @@ function freshName({ sources }: AssessedSite, on: IsoDate, reason = 'visit'): st
   }
 }
 
+/** The site with the visit, assessed as a check would do it. */
 function assessWith(
   { sources }: AssessedSite,
   { sources: fleet, fleet: { register, sites }, on }: Assessment,
-  visit: SourceText
-) {
-  const files = [...(sources.site ? [sources.site] : []), ...sources.visits, visit]
-  const loaded = loadSite({ id: sources.id, files, shared: fleet.shared })
-  if (!loaded.site) throw new Error(`${visit.file} was read alone and cannot be read with its site`)
+  visit: SourceText,
+  photos: readonly string[]
+): AssessedSite {
+  const visits = [...sources.visits, visit]
+  const others = [...sources.others, ...photos.map(name => `${PHOTOS}/${name}`)]
+  const next = { ...sources, visits, others }
+  const loaded = loadOne(next, fleet)
   const now = loaded.site
-  const plan = makePlan(now, on)
+  if (!now) throw new Error(`${visit.file} was read alone and cannot be read with its site`)
   const all = sites.map(one => (one.id === now.id ? now : one))
-  return { site: now, plan, findings: runChecks({ loaded, plan, fleet: { sites: all, register } }, CHECKS) }
+  return assessOne(next, loaded, { sites: all, register }, on)
 }
 
 function refuseLeak(before: readonly Finding[], after: readonly Finding[]): void {

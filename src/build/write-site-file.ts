@@ -18,7 +18,7 @@ import { Refusal } from '../base/refusal.ts'
 
 export interface SiteFileToWrite {
   readonly file: string
-  readonly text: string
+  readonly text: string | Uint8Array
   /** True for a file that must not be there yet. */
   readonly isNew?: boolean
   /** Where given: the text that the change was made from. Refused where the file says something else by now. */
@@ -70,7 +70,7 @@ function refuseSurprises({ file, isNew, was }: SiteFileToWrite): void {
 }
 
 /** On disk for good before anything is renamed; with the rights of the file it replaces. */
-function writeWhole(path: string, text: string, target: string): void {
+function writeWhole(path: string, text: string | Uint8Array, target: string): void {
   mkdirSync(dirname(path), { recursive: true })
   const mode = statSync(target, { throwIfNoEntry: false })?.mode
   writeFileSync(path, text, { encoding: 'utf8', ...(mode === undefined ? {} : { mode: mode & 0o777 }) })

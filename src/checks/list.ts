@@ -7,6 +7,7 @@ import { mountingAgainstSheet } from './box/mounting-against-sheet.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
 import { attachmentNotThere } from './closeout/attachment-not-there.ts'
+import { photoNotAPicture } from './box/photo-not-a-picture.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
 import { backflowRegister } from './closeout/backflow-register.ts'
 import { closeoutContacts } from './closeout/contacts.ts'
@@ -132,6 +133,7 @@ export const CHECKS: readonly Check[] = [
   mountingAgainstSheet,
   noPhoto,
   noTies,
+  photoNotAPicture,
   photoNotThere,
   attachmentNotThere,
   backflowRegister,

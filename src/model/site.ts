@@ -693,7 +693,8 @@ export interface Visit extends Recorded {
   /** What earlier visits left open and is done now, in the words of those visits. */
   readonly repaired?: readonly string[]
   readonly parts?: readonly VisitPart[]
-  readonly photos?: readonly string[]
+  /** Shown in the binder and to the office; never on a public page. */
+  readonly photos?: readonly Photo[]
   /** True: the record drawing has to be changed. */
   readonly drawingChange?: boolean
 }

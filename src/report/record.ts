@@ -27,7 +27,12 @@ export function recordText({ due, repaired, open, gone, come }: Changes): string
 }
 
 export function recordJson(
-  { site, file, written }: { readonly site: string; readonly file: string; readonly written: boolean },
+  {
+    site,
+    file,
+    written,
+    photos
+  }: { readonly site: string; readonly file: string; readonly written: boolean; readonly photos: readonly string[] },
   visit: object,
   { due, repaired, open, gone, come }: Changes
 ): object {
@@ -37,6 +42,7 @@ export function recordJson(
     site,
     file,
     written,
+    photos,
     visit,
     due: due.map(({ subject, kind, before, after }) => ({
       subject,

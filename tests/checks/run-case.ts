@@ -35,7 +35,13 @@ const WORKED_SHEETS: readonly Named[] = [
 ]
 
 /** Pictures that lie in the folder of the base site. */
-const OTHERS = ['photos/vb1-open.jpg', 'photos/vb2-open.jpg', 'record-drawing.pdf', 'reports/pressure.pdf']
+const OTHERS = [
+  'photos/vb1-open.jpg',
+  'photos/vb2-open.jpg',
+  'photos/vb1-open.heic',
+  'record-drawing.pdf',
+  'reports/pressure.pdf'
+]
 
 /** Faults that a case of another check may carry: most cases show a part of a site, so names lead nowhere or stand twice. */
 const PARTIAL_SITE: readonly string[] = ['file/dangling-reference', 'file/duplicate-id', 'file/unit-unlikely']
@@ -121,5 +127,8 @@ function understood({ site, faults, id }: LoadedSite, more: readonly Fault[]): S
 function filesOf(loaded: LoadedSite): Fault[] {
   if (!loaded.site) return []
   const sources = { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: OTHERS }
-  return [...photoFaults(loaded, loaded.site, sources), ...attachmentFaults(loaded, loaded.site, sources)]
+  return [
+    ...photoFaults(loaded, loaded.site, sources, path => !path.endsWith('.heic')),
+    ...attachmentFaults(loaded, loaded.site, sources)
+  ]
 }

@@ -85,6 +85,22 @@ const findings = BINDER_METRIC.sections
 export const SITE: SitePage = {
   site: 'kestrel-cross',
   watering: { title: 'Watering day and week', blocks: [] },
+  visits: {
+    title: 'Visits',
+    blocks: [
+      {
+        kind: 'table',
+        columns: ['Date', 'By', 'Done'].map(label => ({ label })),
+        rows: [['2025-10-20', 'R. Example', 'shut and drained'].map(text => ({ text, standing: 'stated' as const }))]
+      },
+      {
+        kind: 'picture',
+        file: 'data:image/gif;base64,R0lGODlhAQABAAAAACw=',
+        alt: 'lid open',
+        caption: '2025-10-20, lid open'
+      }
+    ]
+  },
   needGiven: {
     title: 'Needed and given, month by month',
     lead: 'Depth over the whole area.',

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs'
 import { isNoBrowser, withBrowser } from '../../src/render/browser.ts'
 
-/** Draws the photographs of the closeout of the demo site harbour-steps. Run: npx tsx tests/tools/demo-photographs.ts */
+/** Draws the photographs of the closeout and of a visit of the demo site harbour-steps. Run: npx tsx tests/tools/demo-photographs.ts */
 const FOLDER = 'sites/harbour-steps/photos'
 const [WIDTH, HEIGHT] = [720, 473]
 
@@ -53,6 +53,11 @@ const PICTURES: readonly (readonly [string, string, string])[] = [
     'completion',
     'the terraces from the quay (drawing)',
     '<path d="M60 400V320H240V240H440V160H660V400Z" fill="url(#d)" stroke="#111" stroke-width="5"/><path d="M60 320H200M240 240H400M440 160H620" stroke="#111" stroke-width="12"/><circle cx="300" cy="190" r="40" fill="#fff" stroke="#111" stroke-width="4"/><path d="M300 230V240" stroke="#111" stroke-width="8"/><circle cx="540" cy="100" r="46" fill="#fff" stroke="#111" stroke-width="4"/><path d="M540 146V160" stroke="#111" stroke-width="8"/>'
+  ],
+  [
+    'hb2-lid-2025-12-19',
+    'lid of HB2, 15 mm above grade (drawing)',
+    '<path d="M20 300H180V390H540V300H700" fill="none" stroke="#111" stroke-width="5"/><rect x="180" y="240" width="360" height="150" fill="url(#d)" stroke="#111" stroke-width="5"/><rect x="168" y="218" width="384" height="30" fill="#fff" stroke="#111" stroke-width="5"/><path d="M610 300V218M598 230L610 214L622 230M598 288L610 304L622 288" fill="none" stroke="#111" stroke-width="4"/><path d="M560 218H640" stroke="#111" stroke-width="2" stroke-dasharray="5 6"/>'
   ]
 ]
 

@@ -4,7 +4,7 @@ export const photoNotThere: FileCheck = {
   card: {
     code: 'box/photo-not-there',
     severity: 'warning',
-    looksAt: 'A picture that the site file names and that is not in the photos folder of the site.',
+    looksAt: 'A picture that the site file or a visit names and that is not in the photos folder of the site.',
     why: 'The binder and the box page leave the picture out.',
     sources: ['project-rule'],
     fix: 'Put the picture in the photos folder, or correct its name.',

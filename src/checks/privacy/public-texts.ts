@@ -37,11 +37,13 @@ export function publicTexts(site: Site): readonly { readonly text: string; reado
       { text: one.outOfService, at: at(one, 'out-of-service') },
       ...one.programs.map(program => ({ text: program.name, at: at(program, 'name') }))
     ]),
-    ...site.visits.flatMap(visit =>
-      (['found', 'done', 'open'] as const).flatMap(key =>
+    ...site.visits.flatMap(visit => [
+      ...(['found', 'done', 'open'] as const).flatMap(key =>
         visit[key].map((text, index) => ({ text, at: at(visit, key, index) }))
-      )
-    )
+      ),
+      // In the binder, whose bound pages hold nothing private either.
+      ...(visit.photos ?? []).map(photo => ({ text: photo.caption, at: at(photo, 'caption') }))
+    ])
   ]
   return texts.filter((one): one is { text: string; at: At } => one.text !== undefined)
 }

@@ -4,7 +4,8 @@ import { Refusal } from '../../base/refusal.ts'
 import { assessFleet } from '../../build/assess.ts'
 import type { AssessedSite, Assessment } from '../../build/assess.ts'
 import { prepareVisit } from '../../build/record-visit.ts'
-import { writeSiteFile } from '../../build/write-site-file.ts'
+import { takeVisitPhotos } from '../../build/visit-photos.ts'
+import { writeSiteFiles } from '../../build/write-site-file.ts'
 import type { Finding } from '../../diagnostics/finding.ts'
 import { visitOfFlags } from '../../load/visit-flags.ts'
 import type { VisitFlags } from '../../load/visit-flags.ts'
@@ -55,7 +56,12 @@ export function addRecord(program: Command): void {
     .option('--owner <who>', 'who sees to what is left open')
     .option('--repaired <text>', 'what an earlier visit left open and is now done', many, none)
     .option('--part <item=count>', 'a part that was used: "gel-filled connector=2"', many, none)
-    .option('--photo <file>', 'a picture, in the folder photos of the site', many, none)
+    .option(
+      '--photo <file>',
+      'a picture: vb2.jpg, or vb2.jpg="torn diaphragm"; one from elsewhere is copied into the folder photos of the site',
+      many,
+      none
+    )
     .option('--arrived <time>', 'such as 09:40')
     .option('--left <time>', 'such as 10:25')
     .option('--minutes <time>', 'time on the site, such as "45 min"')
@@ -63,18 +69,21 @@ export function addRecord(program: Command): void {
     .action((site: string, options: RecordOptions) => record(site, options))
 }
 
-function record(id: string, options: RecordOptions): void {
+async function record(id: string, options: RecordOptions): Promise<void> {
   const { say, complain, paint } = makeOutput(options)
   const assessment = assessFleet(options.sites, dayOf(options), [id])
   const [assessed] = assessment.sites
   if (!assessed?.site)
     throw new Refusal(`The files of ${id} cannot be read yet.`, 'Run "underlid check" first and mend what it names.')
+  const photos = await takeVisitPhotos(options.photo, assessed.sources)
+  const flags = { ...options, photo: photos.map(one => one.file) }
   const given =
-    options.slip === undefined ? fromFlags(assessed, assessment, options) : fromSlip(assessed, assessment, options.slip)
+    options.slip === undefined ? fromFlags(assessed, assessment, flags) : fromSlip(assessed, assessment, options.slip)
   const prepared = prepareVisit({
     assessment,
     site: assessed,
     source: given.source,
+    photos,
     ...(given.comment ? { comment: given.comment } : {})
   })
   if (!prepared.ok) {
@@ -83,20 +92,25 @@ function record(id: string, options: RecordOptions): void {
     process.exitCode = EXIT.refused
     return
   }
-  const { file, text, data, changes } = prepared.visit
+  const { file, text, data, changes, photos: copies } = prepared.visit
   const written = options.dryRun !== true
-  if (written) writeSiteFile(file, text, { isNew: true })
+  const pictures = copies.map(({ path, content }) => ({ file: path, text: content, isNew: true }))
+  if (written) writeSiteFiles([...pictures, { file, text, isNew: true }])
   if (options.format === 'json')
-    return say(JSON.stringify(recordJson({ site: id, file, written }, data, changes), undefined, 2))
+    return say(
+      JSON.stringify(
+        recordJson({ site: id, file, written, photos: copies.map(one => one.path) }, data, changes),
+        undefined,
+        2
+      )
+    )
   const outside = given.outside > 0 ? [`  ${given.outside} lines around the slip were left out.`] : []
   const beyond = given.isSlip ? notOfTheForm(Object.keys(data)) : []
   const doubt =
     beyond.length > 0 ? [`  The form of a box page does not ask for ${beyond.join(', ')}: see that it is true.`] : []
-  say(
-    [written ? `Recorded ${file}` : `Would write ${file}:\n\n${text}`, recordText(changes), ...outside, ...doubt].join(
-      '\n'
-    )
-  )
+  const copied = copies.map(({ path }) => `  picture ${path}, upright, sized, without what the camera wrote into it`)
+  const head = written ? `Recorded ${file}` : `Would write ${file}:\n\n${text}`
+  say([head, ...copied, recordText(changes), ...outside, ...doubt].join('\n'))
 }
 
 interface Given {

@@ -1,26 +1,12 @@
 import type { z } from 'zod'
 import type { At } from '../../diagnostics/finding.ts'
-import type { Box, Photo } from '../../model/site.ts'
+import type { Box } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { below, given, made, part } from './made.ts'
+import { makePhoto, photo } from './photo.ts'
 import { makePosition, position } from './position.ts'
-import { either, list, record } from './record.ts'
+import { list, record } from './record.ts'
 import { id, text } from './texts.ts'
-
-const photoRecord = record(
-  'a photo',
-  { does: 'A picture with words under it.', example: '{ file: vb1-open.jpg, caption: "lid open, tag readable" }' },
-  {
-    file: text('Name of the file, in the folder photos or beside the site file.', 'vb1-open.jpg'),
-    caption: optional(text('Words under the picture.', '"lid open, tag readable"'))
-  }
-)
-
-const photo = either(
-  { does: 'A picture: the name of its file, or the file and words under it.', example: 'vb1-open.jpg' },
-  text('Name of the file, in the folder photos or beside the site file.', 'vb1-open.jpg'),
-  photoRecord
-)
 
 export const box = record(
   'a valve box',
@@ -70,10 +56,4 @@ export function makeBox(raw: z.output<typeof box>, at: At): Box {
     status: given(raw.status),
     hazards: raw.hazards ?? []
   })
-}
-
-function makePhoto(raw: z.output<typeof photo>, at: At): Photo {
-  return typeof raw === 'string'
-    ? made<Photo>({ at, file: raw, caption: undefined })
-    : made<Photo>({ at, file: raw.file, caption: given(raw.caption) })
 }

@@ -3,8 +3,9 @@ import type { At } from '../../diagnostics/finding.ts'
 import { VALVE_ANSWERS } from '../../model/site.ts'
 import type { Visit, VisitBattery, VisitReading } from '../../model/site.ts'
 import { optional } from './field.ts'
-import { each, given, made } from './made.ts'
+import { below, each, given, made } from './made.ts'
 import { count } from './numbers.ts'
+import { makePhoto, photo } from './photo.ts'
 import { quantity } from './quantities.ts'
 import { list, record } from './record.ts'
 import { choice, id, text, yesNo } from './texts.ts'
@@ -86,7 +87,12 @@ export const visit = record(
     owner: optional(text('Who sees to what is left open.', 'Example Landscapes')),
     repaired: lines('What an earlier visit left open and is now done, in the same words.', 'Z3 coil to be swapped'),
     parts: optional(list(visitPart, { does: 'Parts that were used.', example: '[{ item: diaphragm, count: 1 }]' })),
-    photos: lines('Pictures, in the folder photos.', 'vb1-2026-05-04.jpg'),
+    photos: optional(
+      list(photo, {
+        does: 'Pictures, in the folder photos. They stand in the binder and on the office page of the site, never on a public page: one that anybody may see is named at its box.',
+        example: '[{ file: vb1-2026-05-04.jpg, caption: torn diaphragm of Z3 }]'
+      })
+    ),
     'drawing-change': optional(yesNo('yes: the record drawing has to be changed.', 'no'))
   }
 )
@@ -112,7 +118,7 @@ export function makeVisit(raw: z.output<typeof visit>, at: At): Visit {
     owner: given(raw.owner),
     repaired: given(raw.repaired),
     parts: raw.parts ? each(raw.parts, at, 'parts', makeVisitPart) : undefined,
-    photos: given(raw.photos),
+    photos: raw.photos?.map((one, index) => makePhoto(one, below(at, 'photos', index))),
     drawingChange: given(raw['drawing-change'])
   })
 }

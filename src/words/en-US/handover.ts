@@ -152,7 +152,12 @@ export const handoverWords = {
     serviceColumns: ['Part, serial, place', 'Called', 'Fault', 'People', 'Instructions', 'Material', 'Began', 'Ended'],
     programs: 'Program log: every change of a program, reported to the owner at once',
     programColumns: ['Date', 'Controller', 'Program', 'From', 'To', 'Why', 'Reported to', 'By'],
-    stay: (from: string, to: string) => `${from} to ${to}`
+    stay: (from: string, to: string) => `${from} to ${to}`,
+    photographs: 'Photographs of the visits',
+    photographColumns: { date: 'Date', shows: 'Shows', file: 'File' },
+    photographsShown: (shown: number, all: number) =>
+      `The newest ${shown} of ${all} are shown below; all are in the folder photos of the site.`,
+    photographOf: (day: string) => `Photograph of the visit of ${day}`
   },
   spares: {
     share: 'Agreed share of spare heads: 10 % of those installed, of each model, unless the contract says otherwise.',

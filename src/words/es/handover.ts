@@ -161,7 +161,12 @@ export const handoverWords = {
     ],
     programs: 'Registro de programas: cada cambio de un programa, comunicado enseguida al propietario',
     programColumns: ['Fecha', 'Programador', 'Programa', 'De', 'A', 'Por qué', 'Comunicado a', 'Por'],
-    stay: (from: string, to: string) => `de ${from} a ${to}`
+    stay: (from: string, to: string) => `de ${from} a ${to}`,
+    photographs: 'Fotografías de las visitas',
+    photographColumns: { date: 'Fecha', shows: 'Muestra', file: 'Archivo' },
+    photographsShown: (shown: number, all: number) =>
+      `Abajo se ven las ${shown} más recientes de ${all}; todas están en la carpeta photos del emplazamiento.`,
+    photographOf: (day: string) => `Fotografía de la visita del ${day}`
   },
   spares: {
     share:
