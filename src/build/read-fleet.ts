@@ -60,6 +60,11 @@ export function readFleet(folder: string): FleetSources {
   }
 }
 
+/** One site as `readFleet` reads it; undefined where its folder is gone. */
+export function readOneSite(folder: string, id: string): SiteSources | undefined {
+  return foldersIn(folder).includes(id) ? readSite(folder, shown(folder), id) : undefined
+}
+
 function readSite(folder: string, root: string, id: string): SiteSources {
   const files = filesBelow(join(folder, id))
   const isVisit = (path: string): boolean => /^visits\/[^/]+\.md$/u.test(path)

@@ -24,6 +24,15 @@ export function findFile(root: string, address: string): Found {
   return index && statSync(index).isFile() ? { kind: 'file', file: index } : { kind: 'nothing' }
 }
 
+/** The path in the output behind an address, a folder standing for its index.html; undefined for what is never shown. */
+export function pathOf(address: string): string | undefined {
+  const path = decoded(address)
+  if (path === undefined || !path.startsWith('/')) return undefined
+  const parts = path.split('/').filter(part => part !== '')
+  if (parts.some(part => part.startsWith('.'))) return undefined
+  return [...parts, ...(path.endsWith('/') ? ['index.html'] : [])].join('/')
+}
+
 /** The query and the fragment play no part. */
 function decoded(address: string): string | undefined {
   try {

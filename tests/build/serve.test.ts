@@ -1,6 +1,7 @@
 import { request } from 'node:http'
 import { mkdirSync, symlinkSync } from 'node:fs'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { OutputFile } from '../../src/build/output-stage.ts'
 import { serve } from '../../src/build/serve.ts'
 import type { Serving } from '../../src/build/serve.ts'
 import { put, temporaryFolder } from './temporary-folder.ts'
@@ -9,10 +10,12 @@ const folder = temporaryFolder()
 let serving: Serving
 let builds = 0
 let build: () => Promise<boolean> = () => Promise.resolve(true)
+let ahead: (changed: readonly string[]) => readonly OutputFile[] = () => []
 
 beforeEach(async () => {
   builds = 0
   build = () => Promise.resolve(true)
+  ahead = () => []
   put(folder.path('dist', 'office', 'index.html'), '<title>Office</title>')
   put(folder.path('dist', 'public', 'B', '7KQ3F9X', 'index.html'), '<title>Box</title>')
   put(folder.path('dist', 'data', 'due.ics'), 'BEGIN:VCALENDAR')
@@ -23,6 +26,7 @@ beforeEach(async () => {
     root: folder.path('dist'),
     home: '/office/',
     watch: [folder.path('sites')],
+    ahead: changed => Promise.resolve(ahead(changed)),
     rebuild: () => {
       builds += 1
       return build()
@@ -110,9 +114,9 @@ describe('the preview', () => {
 })
 
 /** Listens as an open page does; the promise is fulfilled by the first message. */
-function openPage(): Promise<{ readonly reloaded: Promise<void> }> {
+function openPage(address = ''): Promise<{ readonly reloaded: Promise<void> }> {
   return new Promise(resolve => {
-    request(new URL('/.underlid/changes', serving.url), response => {
+    request(new URL(`/.underlid/changes?${encodeURIComponent(address)}`, serving.url), response => {
       let text = ''
       const reloaded = new Promise<void>(done => {
         response.on('data', chunk => {
@@ -149,19 +153,23 @@ describe('an edit', () => {
   it('during a build leads to one more build, not to two at once', async () => {
     let running = 0
     let most = 0
+    const finish: (() => void)[] = []
     build = async () => {
       running += 1
       most = Math.max(most, running)
-      await still(400)
+      await new Promise<void>(resolve => finish.push(resolve))
       running -= 1
       return true
     }
-    put(folder.path('sites', 'a.md'), '1')
+    for (const text of ['1', '2', '3']) {
+      put(folder.path('sites', 'a.md'), text)
+      await still(300)
+    }
+    expect(builds).toBe(1)
+    finish[0]?.()
+    await still(100)
+    finish[1]?.()
     await still(300)
-    put(folder.path('sites', 'a.md'), '2')
-    await still(200)
-    put(folder.path('sites', 'a.md'), '3')
-    await still(1200)
     expect(most).toBe(1)
     expect(builds).toBe(2)
   })
@@ -184,5 +192,71 @@ describe('an edit', () => {
     put(folder.path('sites', 'a.md'), 'mended')
     await page.reloaded
     expect(builds).toBe(2)
+  })
+
+  it('of one site is shown before all is built, and then as the build wrote it', async () => {
+    let finish = (): void => undefined
+    let heard: readonly string[] = []
+    build = () => new Promise(resolve => (finish = () => resolve(true)))
+    ahead = changed => {
+      heard = changed
+      return [{ path: 'public/B/7KQ3F9X/index.html', content: '<title>Box, edited</title>' }]
+    }
+    await get('/public/B/7KQ3F9X/')
+    const page = await openPage('/public/B/7KQ3F9X/')
+    put(folder.path('sites', 'quay', 'site.md'), 'edited')
+    await page.reloaded
+    expect((await get('/public/B/7KQ3F9X/')).body).toContain('Box, edited')
+    expect(heard).toEqual([folder.path('sites', 'quay'), folder.path('sites', 'quay', 'site.md')].slice(-heard.length))
+
+    put(folder.path('dist', 'public', 'B', '7KQ3F9X', 'index.html'), '<title>Box, built</title>')
+    const again = await openPage('/public/B/7KQ3F9X/')
+    finish()
+    await again.reloaded
+    expect((await get('/public/B/7KQ3F9X/')).body).toContain('Box, built')
+  })
+
+  it('made during a build stays in sight until a build that knows of it is through', async () => {
+    const finish: (() => void)[] = []
+    build = () => new Promise(resolve => finish.push(() => resolve(true)))
+    const shownAs = async (title: string): Promise<void> => {
+      ahead = () => [{ path: 'office/index.html', content: `<title>${title}</title>` }]
+      const page = await openPage()
+      put(folder.path('sites', 'quay', 'site.md'), title)
+      await page.reloaded
+    }
+    await shownAs('first')
+    await shownAs('second')
+    finish[0]?.()
+    await still(100)
+    expect((await get('/office/')).body).toContain('second')
+    finish[1]?.()
+    await still(100)
+    expect((await get('/office/')).body).toContain('Office')
+  })
+
+  it('leaves alone open pages that look as before', async () => {
+    await get('/public/B/7KQ3F9X/')
+    await get('/office/')
+    const [box, office] = [await openPage('/public/B/7KQ3F9X/'), await openPage('/office/')]
+    let loads = 0
+    void box.reloaded.then(() => (loads += 1))
+    build = () => {
+      put(folder.path('dist', 'office', 'index.html'), '<title>Office, anew</title>')
+      return Promise.resolve(true)
+    }
+    put(folder.path('sites', 'a.md'), '1')
+    await office.reloaded
+    await still(100)
+    expect(loads).toBe(0)
+  })
+
+  it('shows no file of its own or above the folder, whatever is made ahead', async () => {
+    ahead = () => [{ path: 'office/index.html', content: 'ahead' }]
+    const page = await openPage()
+    put(folder.path('sites', 'a.md'), '1')
+    await page.reloaded
+    expect((await get('/public/../office/')).status).toBe(404)
+    expect((await get('/%2e%2e/office/')).status).toBe(404)
   })
 })
