@@ -26,6 +26,8 @@ export function planUnits(
   const tags = tagsOfSites(sources)
   const slices = registerSlices(register)
   const names = sources.shared.map(one => one.file)
+  // Hashed once, not for every site that it leads to.
+  const shared = new Map(sources.shared.map(one => [one, hash(JSON.stringify(one))]))
   const frame = [common.mark, common.on, common.publicAddress, names]
   return sources.sites.map(site => {
     const { tags: own = [], rivals = [] } = tags.get(site.id) ?? {}
@@ -42,7 +44,7 @@ export function planUnits(
       unit.register,
       unit.prints,
       labelWish ?? '',
-      sharedUses(site, sources.shared),
+      sharedUses(site, sources.shared).map(one => shared.get(one)),
       fileHashes(site),
       rivals.length > 0 ? [rivals, sources.shared] : []
     ]
