@@ -26,6 +26,3 @@ export const ALIKE: Readonly<Record<string, readonly string[]>> = {
 
 /** Words whose name is put together where they are asked for, or that are walked through with the others beside them. */
 export const PUT_TOGETHER: readonly string[] = ['answer0', 'answer1', 'answer2', 'answer3', 'answer4', 'remark']
-
-/** Words of the handover package, written ahead of the code that asks for them. */
-export const AHEAD: readonly string[] = ['noTasks', 'wantedColumns', 'refusedFix', 'readme']

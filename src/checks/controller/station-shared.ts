@@ -24,7 +24,8 @@ export const stationShared: SiteCheck = {
     for (const [id, claims] of groupBy(stationsInService(site), station => station.id)) {
       const [first, ...others] = claims
       if (!first) continue
-      for (const other of others) {
+      // The same zone written twice is a name that stands twice, and is told as that.
+      for (const other of others.filter(one => one.zone !== first.zone)) {
         report({
           subject: id,
           at: at(other, 'id'),

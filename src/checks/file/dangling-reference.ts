@@ -7,7 +7,8 @@ const LISTS: Readonly<Record<string, string>> = {
   box: 'boxes',
   controller: 'controllers',
   station: 'stations',
-  supply: 'supplies'
+  supply: 'supplies',
+  zone: 'stations'
 }
 
 export const danglingReference: FileCheck = {

@@ -30,8 +30,17 @@ function twice(front: FrontMatter, records: readonly RawRecord[], kind: string):
   const named = records.filter(one => nameAt(one, 'id') !== undefined)
   const groups = groupBy(named, one => stationName(nameAt(one, 'id') ?? ''))
   return [...groups].flatMap(([id, [first, ...others]]) =>
-    first ? others.map(one => duplicate(front, first, one, id, kind)) : []
+    first
+      ? others.filter(one => !isOutputClaimed(kind, first, one)).map(one => duplicate(front, first, one, id, kind))
+      : []
   )
+}
+
+/** Two zones, both in use, that claim one output: that is told by `controller/station-shared`, which knows what it means. */
+function isOutputClaimed(kind: string, first: RawRecord, other: RawRecord): boolean {
+  const [zone, rival] = [nameAt(first, 'zone'), nameAt(other, 'zone')]
+  const inUse = [first, other].every(one => nameAt(one, 'out-of-service') === undefined)
+  return kind === 'stations' && inUse && zone !== undefined && rival !== undefined && zone !== rival
 }
 
 function duplicate(front: FrontMatter, first: RawRecord, other: RawRecord, id: string, kind: string): Fault {

@@ -28,6 +28,8 @@ export interface Names {
   readonly controller: readonly string[]
   readonly station: readonly string[]
   readonly supply: readonly string[]
+  /** By the writer's name for what a station waters, and by the station itself. */
+  readonly zone: readonly string[]
 }
 
 export function namesOf(front: FrontMatter): Names {
@@ -36,7 +38,10 @@ export function namesOf(front: FrontMatter): Names {
     box: ids('boxes'),
     controller: ids('controllers'),
     station: ids('stations').map(stationName),
-    supply: ids('supplies')
+    supply: ids('supplies'),
+    zone: recordsOf(front.data, 'stations').flatMap(one =>
+      [nameAt(one, 'zone') ?? '', stationName(nameAt(one, 'id') ?? '')].filter(name => name !== '')
+    )
   }
 }
 
@@ -57,6 +62,7 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
     ]),
     ...specialStations(front),
     ...drawnPlaces(front),
+    ...recordsOf(front.data, 'drawing', 'areas').flatMap(({ raw, path }) => named(raw, path, ['zone'], 'zone')),
     ...recordsOf(front.data, 'maintenance').flatMap(({ raw, path }) => named(raw, path, ['box'], 'box')),
     ...recordsOf(front.data, 'sensors').flatMap(({ raw, path }) => [
       ...named(raw, path, ['box'], 'box'),
@@ -157,7 +163,7 @@ function dangling(front: FrontMatter, names: Names, references: readonly Referen
 }
 
 function canonical({ kind, name }: Reference): string {
-  return kind === 'station' ? stationName(name) : name
+  return kind === 'station' || kind === 'zone' ? stationName(name) : name
 }
 
 function danglingFault(front: FrontMatter, reference: Reference, known: readonly string[]): Fault {

@@ -1,3 +1,5 @@
+import { MONTH_NAMES } from '../../units/date.ts'
+
 /** Words that the data of a box page is made from. The labels of its parts stand with the templates' words. */
 export const boxPageWords = {
   serves: (what: readonly string[]) =>
@@ -9,20 +11,7 @@ export const boxPageWords = {
     'Close the valve by hand: turn the flow control down, or turn the coil until the flow stops.',
     'A latching valve does not close by itself when the battery is taken out.'
   ],
-  months: [
-    'January',
-    'February',
-    'March',
-    'April',
-    'May',
-    'June',
-    'July',
-    'August',
-    'September',
-    'October',
-    'November',
-    'December'
-  ],
+  months: MONTH_NAMES as readonly string[],
   asOf: (day: string) => `As of ${day}`,
   noRunToday: 'No watering on this day.',
   runToday: (program: string, from: string, to: string) => `Program ${program}: ${from} to ${to}`,

@@ -142,7 +142,6 @@ export const handoverWords = {
     once: 'once',
     routine:
       'Every task begins with the cautions at the front: shut the water off where a part is opened, look before you reach in. Inspection, adjustment and repair come with what the plants need: mulch, weeds and roots away from heads and drippers.',
-    noTasks: 'No maintenance tasks are written: tasks by the season and by due dates only',
     log: 'Log of preventive maintenance, to be filled in',
     logColumns: ['Date', 'Task', 'Found', 'Done', 'Time', 'By'],
     inspection: 'Monthly inspection'
@@ -206,7 +205,7 @@ export const handoverWords = {
       'The owner keeps the signed original, the installer a copy; copies of the certificate go to the water supplier and the owner.',
     keys: 'Coded keys are not copied; all keys are returned when the contract ends.'
   },
-  photographs: { wanted: 'What is shown', wantedColumns: ['Shows', 'On file'] },
+  photographs: { wanted: 'What is shown' },
   binderSet: {
     lead: 'How this binder is put together on paper and as files. It is written for those who look after the water: short, complete, in the words that stand on tags, labels and drawings.',
     paper: 'On paper',

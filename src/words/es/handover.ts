@@ -142,7 +142,6 @@ export const handoverWords = {
     once: 'una vez',
     routine:
       'Toda tarea empieza con las indicaciones de seguridad del principio: corte el agua donde se abra una pieza, mire antes de meter la mano. Inspección, ajuste y reparación van con lo que piden las plantas: acolchado, malas hierbas y raíces lejos de emisores y goteros.',
-    noTasks: 'No hay tareas de mantenimiento escritas: solo tareas por temporada y por vencimientos',
     log: 'Registro de mantenimiento preventivo, para rellenar',
     logColumns: ['Fecha', 'Tarea', 'Encontrado', 'Hecho', 'Tiempo', 'Por'],
     inspection: 'Inspección mensual'
@@ -216,7 +215,7 @@ export const handoverWords = {
       'El propietario guarda el original firmado, el instalador una copia; copias del certificado van al suministrador del agua y al propietario.',
     keys: 'Las llaves codificadas no se copian; todas las llaves se devuelven al terminar el contrato.'
   },
-  photographs: { wanted: 'Lo que se muestra', wantedColumns: ['Muestra', 'Registrada'] },
+  photographs: { wanted: 'Lo que se muestra' },
   binderSet: {
     lead: 'Cómo se compone esta carpeta en papel y como archivos. Está escrita para quienes se ocupan del agua: corta, completa, con las palabras que figuran en matrículas, etiquetas y planos.',
     paper: 'En papel',
