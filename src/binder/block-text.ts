@@ -1,7 +1,20 @@
 import type { Block } from './blocks.ts'
 
 /** Keys whose text is for a program or a drawing and is not read. */
-const UNREAD = new Set(['kind', 'figure', 'standing', 'state', 'id', 'file', 'url', 'qr', 'targets', 'code'])
+const UNREAD = new Set([
+  'kind',
+  'figure',
+  'standing',
+  'state',
+  'id',
+  'file',
+  'url',
+  'qr',
+  'targets',
+  'code',
+  'sheet',
+  'blank'
+])
 
 /** All words of a block that a reader sees, a line each. */
 export function textOf(block: Block): string {

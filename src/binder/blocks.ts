@@ -25,6 +25,8 @@ export interface Value {
   readonly mono?: boolean
   /** A state that must be seen, by word and shape first: "OVERDUE". */
   readonly state?: State
+  /** A blank that is written in or ticked, on paper or on a screen; its text, where there is one, is what to expect there. */
+  readonly blank?: 'text' | 'tick'
 }
 
 /** The shape beside the word: a filled square, a half-filled one, a crossed-out one, an empty one. */
@@ -58,6 +60,8 @@ export interface TableBlock {
   readonly wide?: boolean
   /** Empty ruled lines to be filled in by hand. */
   readonly blankRows?: number
+  /** What its blanks are named after, where its caption does not say it. */
+  readonly sheet?: string
 }
 
 export interface FindingBlock {
@@ -157,7 +161,8 @@ export type Block =
   | TableBlock
   | FaultStepBlock
   | { readonly kind: 'list'; readonly lead?: string; readonly ordered: boolean; readonly items: readonly string[] }
-  | { readonly kind: 'checklist'; readonly lead?: string; readonly items: readonly string[] }
+  /** `sheet` names its boxes to tick and the blanks in its lines. */
+  | { readonly kind: 'checklist'; readonly sheet: string; readonly lead?: string; readonly items: readonly string[] }
   | CautionBlock
   | FindingBlock
   | WorkingBlock
@@ -179,6 +184,8 @@ export type Block =
     }
   | {
       readonly kind: 'signatures'
+      /** What its blanks are named after. */
+      readonly sheet: string
       readonly rows: readonly { readonly role: string; readonly fields: readonly string[] }[]
     }
   | ProgramCardBlock

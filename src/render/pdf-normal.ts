@@ -1,6 +1,7 @@
 import { isStream } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { withEvenNodeNames } from './pdf-node-names.ts'
+import { inPdf, pdfText } from './pdf-string.ts'
 import { writePdfFile } from './pdf-write.ts'
 import type { IsoDate } from '../units/date.ts'
 
@@ -43,8 +44,6 @@ export function linksToFiles({ objects }: PdfFile, from: string): string[] {
     .filter(address => !address.startsWith(inPdf(from)))
 }
 
-const inPdf = (text: string): string => text.replace(/[\\()]/gu, char => `\\${char}`)
-
 function infoDictionary({ title, on }: PdfFacts): string {
   const day = `(D:${on.replaceAll('-', '')}000000Z)`
   const maker = pdfText(PRODUCER)
@@ -55,11 +54,4 @@ function infoDictionary({ title, on }: PdfFacts): string {
 function withOutlineShown(catalog: string): string {
   if (!catalog.includes('/Outlines') || catalog.includes('/PageMode')) return catalog
   return catalog.replace(/>>$/u, '\n/PageMode /UseOutlines>>')
-}
-
-/** A text string: as written where it is plain ASCII, else UTF-16 with its mark. ISO 32000-1:2008, 7.9.2.2. */
-function pdfText(text: string): string {
-  if (/^[\x20-\x7e]*$/u.test(text)) return `(${inPdf(text)})`
-  const units = [0xfeff, ...Array.from({ length: text.length }, (_, index) => text.charCodeAt(index))]
-  return `<${units.map(unit => unit.toString(16).padStart(4, '0')).join('')}>`
 }

@@ -4,6 +4,8 @@ import type { Browser, Page } from 'puppeteer'
 import { lostOr, watchOver } from './browser-lost.ts'
 import type { Watch } from './browser-lost.ts'
 import { bindAttachments } from './pdf-attach.ts'
+import { lostFields, placeFields, withFields } from './pdf-fields.ts'
+import type { FormField } from './pdf-fields.ts'
 import { destinationsOf, knownPdfFile, pagesLinkingTo } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { fillPlaceholders, placeholders } from './pdf-fill.ts'
@@ -69,7 +71,7 @@ async function printWatched(browser: Browser, job: PrintJob, watch: Watch): Prom
     // Printed, read back, and now and then printed again.
     watch.alive(2 * facts.roughPages)
     throwIfAny(job, documentFaults(facts, asked.missing))
-    const document = { page, job, facts, asked }
+    const document = { page, job, facts, asked, fields: await placeFields(page) }
     return facts.targets.length === 0 ? await printPlain(document) : await printNumbered(document)
   } finally {
     await context.close()
@@ -89,6 +91,7 @@ interface OpenDocument {
   readonly job: PrintJob
   readonly facts: DocumentFacts
   readonly asked: Asked
+  readonly fields: readonly FormField[]
 }
 
 async function printPlain(document: OpenDocument): Promise<Print> {
@@ -151,8 +154,12 @@ interface ReadBack {
   readonly bound: readonly string[]
 }
 
-async function readBack({ job, facts }: OpenDocument, file: PdfFile): Promise<ReadBack> {
-  const even = normalizePdf(file, { title: job.title ?? facts.title, on: job.on, links: linksOf(job) })
+async function readBack({ job, facts, fields }: OpenDocument, file: PdfFile): Promise<ReadBack> {
+  const even = normalizePdf(withFields(file, fields), {
+    title: job.title ?? facts.title,
+    on: job.on,
+    links: linksOf(job)
+  })
   const { bytes, used: bound } = hasPlaces(file)
     ? await bindAttachments(even, job.root, job.path)
     : { bytes: even, used: [] }
@@ -161,11 +168,16 @@ async function readBack({ job, facts }: OpenDocument, file: PdfFile): Promise<Re
   return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo, linksOn }), bound }
 }
 
-function finished({ job, facts, asked }: OpenDocument, file: PdfFile, { bytes, print, bound }: ReadBack): Print {
+function finished(
+  { job, facts, asked, fields }: OpenDocument,
+  file: PdfFile,
+  { bytes, print, bound }: ReadBack
+): Print {
   const away = linksToFiles(file, linksOf(job).from).map(
     address => `A link leads to ${address}, above what may be shown.`
   )
-  throwIfAny(job, [...printFaults(print, job, facts), ...lacking(asked.missing), ...away])
+  const faults = [...printFaults(print, job, facts), ...lostFields(file, fields)]
+  throwIfAny(job, [...faults, ...lacking(asked.missing), ...away])
   return { bytes, pages: print.pages, used: [...asked.used, ...bound].sort() }
 }
 

@@ -2,6 +2,7 @@ import type { Standing, Value } from '../binder/blocks.ts'
 import type { BoxPage, Label, LabelSheet } from '../binder/pages.ts'
 import type { Words } from '../words/words.ts'
 import { alertSymbol, signalStripes } from './alert-symbol.ts'
+import { fieldName, pieces } from './blanks.ts'
 import { binderPageCss, binderParts } from './binder-parts.ts'
 import { boxScriptData, jsonForScript } from './box-script-data.ts'
 import { coverLook } from './cover-look.ts'
@@ -31,6 +32,7 @@ export const templateFilters = {
   qrSvg,
   stateShape,
   json: jsonForScript,
+  pieces,
   dates,
   telephone,
   lean
@@ -52,6 +54,7 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     fleetMap: (marks: readonly MapMark[]) => fleetMap(marks, words.fleet),
     fleetWords: words.fleet,
     tableView,
+    fieldName,
     labelView: (label: Label, cut?: LabelSheet['cut']) =>
       labelView(label, { ...words.label, ...words.pages.label }, cut),
     labelPage,

@@ -1,10 +1,31 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
 import { byJsqr, byZxing, photocopy, picturesOf } from '../support/read-codes.ts'
 import { ON, underlid, workFolder } from './support.ts'
 
 const KESTREL = ['7KQ3F9X', 'MHQ8SXJ', 'CCMEC2X'].map(tag => `HTTPS://EXAMPLE.ORG/B/${tag}/`)
+
+/** One blank of each form. */
+const FORMS = [
+  ['Start of the season, before 04-01, step 1', 'checkbox'],
+  ['Start of the season, before 04-01, step 9, Found', 'text'],
+  ['Each station, run by hand or by the controller, K1/2, Opened', 'checkbox'],
+  ['Each station, run by hand or by the controller, K1/2, Pressure', 'text'],
+  ['End of the season, before 10-15, step 5', 'checkbox'],
+  ['Checklists by season, line 2, Signature', 'text'],
+  ['Battery log, line 12, Volts under load', 'text'],
+  ['Visits to come, line 8, Left open', 'text'],
+  ['Readings over the visits, line 1, Loop', 'text'],
+  ['Wire and coil readings, to be filled in, line 6, At the valve', 'text'],
+  ['Pressure test, to be filled in, line 1, Pressure at end', 'text'],
+  ['Inspection log, to be filled in, line 1, Result', 'text'],
+  ['Training, to be filled in, line 8, Signature', 'text'],
+  ['Receipt of parts, tools and keys, to be filled in, line 1, Received by', 'text'],
+  ['Sign-offs, Owner or representative, Signature', 'text'],
+  ['Sign-offs, Owner or representative, Refused on (day and time), and why', 'text']
+] as const
 
 describe('underlid print', () => {
   const folder = workFolder(['kestrel-cross', 'tansy-yard'])
@@ -99,6 +120,18 @@ describe('underlid print', () => {
     expect(new Set(read.flat())).toEqual(new Set(KESTREL))
     const withCodes = pages.filter((_, index) => (read[index]?.length ?? 0) > 0)
     expect(new Set((await Promise.all(withCodes.map(byJsqr))).flat())).toEqual(new Set(KESTREL))
+  })
+
+  it('the forms of the binder can be filled in on a screen, each blank named by its sheet, line and column', async () => {
+    const task = getDocument({ data: new Uint8Array(readFileSync(file('binder'))), verbosity: 0 })
+    const fields = (await (await task.promise).getFieldObjects()) as Record<string, { readonly type: string }[]>
+    await task.destroy()
+    for (const [name, type] of FORMS)
+      expect(
+        fields[name]?.map(one => one.type),
+        name
+      ).toEqual([type])
+    for (const name of Object.keys(fields)) expect(name).toMatch(/^\p{Lu}[^,]+, /u)
   })
 
   it('prints nothing again when nothing changed, and the same bytes when printed anew', () => {

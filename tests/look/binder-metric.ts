@@ -621,6 +621,7 @@ export const BINDER_METRIC: Binder = {
         },
         {
           kind: 'checklist',
+          sheet: 'Before the first watering',
           lead: 'Before the first watering',
           items: [
             'Open the shut-off slowly; look for leaks at every box.',
@@ -704,6 +705,7 @@ export const BINDER_METRIC: Binder = {
         { kind: 'paragraph', text: 'Sign when the binder was handed over and walked through on site.' },
         {
           kind: 'signatures',
+          sheet: 'Sign-offs',
           rows: ['Installer', 'Owner or representative', 'Maintainer'].map(role => ({
             role,
             fields: ['Name', 'Signature', 'Date']

@@ -77,7 +77,8 @@ describe('blocks', () => {
   it('blank rows of a table are there to be written in', () => {
     const html = section({ kind: 'table', columns: [{ label: 'Date' }, { label: 'Who' }], rows: [], blankRows: 5 })
     expect(html.match(/<tr class="blank">/gu)).toHaveLength(5)
-    expect(html.match(/<td><\/td>/gu)).toHaveLength(10)
+    expect(html.match(/<td data-field="text"[^>]*><\/td>/gu)).toHaveLength(10)
+    expect(html).toContain('data-name="line 5, Who"')
   })
 
   it('braces and raw HTML in a writer\u2019s Markdown are shown as written', () => {

@@ -91,6 +91,7 @@ function logTable({ site, words }: PageContext): Block {
   return {
     kind: 'table',
     caption: w.log,
+    sheet: words.binder.sections.batteries,
     columns: [w.date, w.controller, w.kind, w.rest, w.load, w.who, w.clockSet, w.valvesSeen].map(label => ({ label })),
     rows: fitted,
     blankRows: 12

@@ -1,6 +1,6 @@
 import { isPresent } from '../../base/absent.ts'
 import { show, showStated } from '../../units/show.ts'
-import type { Block, Section } from '../blocks.ts'
+import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { stated } from '../values.ts'
 
@@ -19,14 +19,17 @@ export function checklistsSection(context: PageContext): Section {
       ...part('season-end', endTitle(context), seasonEnd(context)),
       ...part('yearly', w.audit.title, [...first(context), ...values(w.audit)]),
       ...(context.site.place === 'roof' ? part('roof', w.roof.title, [...first(context), ...values(w.roof)]) : []),
-      { kind: 'table', columns: w.by.map(label => ({ label })), rows: [], blankRows: 2 }
+      { kind: 'table', sheet: w.section, columns: w.by.map(label => ({ label })), rows: [], blankRows: 2 }
     ]
   }
 }
 
+const tick: Value = { ...stated(''), blank: 'tick' }
+const toWrite = (expected: string): Value => ({ ...stated(expected), blank: 'text' })
+
 const part = (id: string, text: string, items: readonly string[]): Block[] => [
   { kind: 'heading', id: `checklist-${id}`, text },
-  { kind: 'checklist', items }
+  { kind: 'checklist', sheet: text, items }
 ]
 
 /** The steps of a list, in the order in which the catalogue has them; its title is not one. */
@@ -106,12 +109,12 @@ function runTable({ site, plan, words }: PageContext): Block {
       return [
         stated(station.id),
         stated([station.zone, station.waters].filter(Boolean).join(', ')),
-        stated('☐'),
-        stated('☐'),
-        stated(flow ? w.expected(showStated(flow)) : ''),
-        stated(''),
-        stated(ohms),
-        stated('')
+        tick,
+        tick,
+        toWrite(flow ? w.expected(showStated(flow)) : ''),
+        toWrite(''),
+        toWrite(ohms),
+        toWrite('')
       ]
     })
   }

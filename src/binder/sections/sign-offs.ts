@@ -29,6 +29,7 @@ export function signOffsSection(context: PageContext): Section {
       { kind: 'paragraph', text: w.lead },
       {
         kind: 'signatures',
+        sheet: words.binder.sections.signOffs,
         rows: [w.installer, w.owner, w.maintainer].map(role => ({ role, fields: [...w.fields, h.refusal] }))
       },
       { kind: 'paragraph', text: h.keys, small: true },

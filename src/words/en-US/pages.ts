@@ -39,6 +39,11 @@ export const pageWords = {
     limits: 'Limits',
     splices: (count: number) => (count === 1 ? '1 splice' : `${count} splices`)
   },
+  /** Parts of the names of blanks that are filled in. */
+  fields: {
+    line: (number: number) => `line ${number}`,
+    step: (number: number) => `step ${number}`
+  },
   label: {
     shutOff: 'Stop the water',
     battery: 'Battery',

@@ -36,6 +36,11 @@ export const pageWords = {
     limits: 'Límites',
     splices: (count: number) => (count === 1 ? '1 empalme' : `${count} empalmes`)
   },
+  /** Parts of the names of blanks that are filled in. */
+  fields: {
+    line: (number: number) => `línea ${number}`,
+    step: (number: number) => `paso ${number}`
+  },
   label: {
     shutOff: 'Cortar el agua',
     battery: 'Batería',
