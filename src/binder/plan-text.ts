@@ -18,8 +18,8 @@ interface PlanLine {
 /**
  * The zone plan of a box for a phone without a network, line by line: name, shut-off, programs with their starts, stations with what they water
  * and for how long, the percent of each month, the battery change. Where it is too long for its code, first the stations lose what they water, then
- * the last stations give way, then percents, then programs; no line is cut, and it says that there is more on the page. Undefined where even
- * name, shut-off and battery do not fit. From the public site alone, so that nothing private can stand in it.
+ * the percents give way, then the last stations, then programs; no line is cut, and it says that there is more on the page. Undefined where
+ * even name, shut-off and battery do not fit. From the public site alone, so that nothing private can stand in it.
  */
 export function planText(
   box: Box & { readonly tag: string },
@@ -41,7 +41,7 @@ export function planText(
 function* shortened(lines: readonly PlanLine[]): Generator<readonly PlanLine[]> {
   let rest = lines.map(one => ({ ...one, text: one.short ?? one.text }))
   yield rest
-  for (const kind of ['station', 'percent', 'program'] as const) {
+  for (const kind of ['percent', 'station', 'program'] as const) {
     for (
       let at = rest.findLastIndex(one => one.kind === kind);
       at >= 0;

@@ -33,9 +33,10 @@ export interface LabelFit {
   /** What the type of the lower part is set larger or smaller by. */
   readonly type: number
   readonly columns: 1 | 2 | 3
-  /** Whether battery and coils stand beside the stations, and whether the words to stop the water stand above where it is stopped. */
+  /** Whether battery and coils stand beside the stations. */
   readonly kit: 'beside' | 'below'
-  readonly stop: 'beside' | 'above'
+  /** Whether the words to stop the water stand beside where it is stopped or above it; or both across the label, above the spare codes. */
+  readonly stop: 'beside' | 'above' | 'across'
   /** Stations that have room. */
   readonly stations: Label['stations']
   /** The others, in words. */
@@ -63,6 +64,8 @@ const SITE = [11, 9.5, 8].map(pt => pt * MM_PER_PT)
 const TYPE = { stop: 11, stopWords: 12, stations: 10.5, kit: 10 }
 /** Beside a spare code. */
 const GAP = 2
+/** Battery and coils beside the stations leave those too little. */
+const NARROW = 100
 const STOP = { arrow: 11, sides: 6, edges: 3.6 }
 const STATIONS = { sides: 3, between: 4, afterName: 1.6, edges: 1.8 }
 const KIT = { beside: 46, name: 15, afterName: 1.6, between: 4 }
@@ -92,8 +95,10 @@ function fitted(label: Label, room: LabelRoom, words: LabelWords): LabelFit {
   const lowerMm = room.heightMm - EDGE - hazard.heightMm - room.largeMm
   const hasSpare = room.spareMm > 0 && room.spareMm <= lowerMm + 0.05
   const lower = {
+    acrossMm: room.widthMm - EDGE - SIDES,
     widthMm: room.widthMm - EDGE - SIDES - (hasSpare ? 2 * (room.spareMm + GAP) : 0),
     heightMm: lowerMm,
+    aboveMm: hasSpare ? lowerMm - room.spareMm : 0,
     zoom: room.zoom
   }
   const chosen = chooseLower(label, lower, words)
@@ -148,8 +153,12 @@ function centreOf(label: Label, widthMm: number, { largeMm: heightMm, zoom }: La
 }
 
 interface Lower {
+  readonly acrossMm: number
+  /** Between the spare codes. */
   readonly widthMm: number
   readonly heightMm: number
+  /** Free above the spare codes. */
+  readonly aboveMm: number
   readonly zoom: number
 }
 
@@ -179,9 +188,10 @@ function arranged(
   words: LabelWords,
   more?: string
 ): Chosen | undefined {
-  for (const kit of ['beside', 'below'] as const)
+  const kits = room.widthMm < NARROW ? (['below', 'beside'] as const) : (['beside', 'below'] as const)
+  for (const kit of kits)
     for (const columns of [1, 2, 3] as const)
-      for (const stop of ['beside', 'above'] as const) {
+      for (const stop of ['across', 'beside', 'above'] as const) {
         if (columns > 1 && stations.length < 2 * columns) continue
         const chosen = { type, columns, kit, stop, stations, ...(more === undefined ? {} : { more }) }
         if (lowerHeight(label, chosen, room, words) <= room.heightMm) return { ...chosen, fits: true }
@@ -200,11 +210,14 @@ function stopHeight(label: Label, { type, stop }: Omit<Chosen, 'fits'>, room: Lo
   const size = TYPE.stop * type * MM_PER_PT
   const wordsSize = TYPE.stopWords * type * MM_PER_PT
   const arrow = textEm(words.shutOff) * wordsSize * SURE + STOP.arrow
-  const width = room.widthMm - STOP.sides - (stop === 'beside' ? arrow : 0)
-  if (width < 8 * size || arrow > room.widthMm) return Infinity
+  const all = stop === 'across' ? room.acrossMm : room.widthMm
+  const width = all - STOP.sides - (stop === 'above' ? 0 : arrow)
+  if (width < 8 * size || arrow > all) return Infinity
   const text = linesOf(label.shutOff, width / size / SURE) * size * LINE
   const head = wordsSize * LINE
-  return STOP.edges + (stop === 'beside' ? Math.max(text, head) : text + head + 1.6)
+  if (stop === 'above') return STOP.edges + text + head + 1.6
+  const height = STOP.edges + Math.max(text, head)
+  return stop === 'across' && height > room.aboveMm ? Infinity : height
 }
 
 function stationsHeight({ type, columns, kit, stations, more }: Omit<Chosen, 'fits'>, room: Lower): number {
