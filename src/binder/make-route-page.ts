@@ -7,6 +7,7 @@ import { minutesOf, PER_BOX, toolsOf } from './task-means.ts'
 import { groupBy, naturalKey, sortedBy, sum } from '../base/collections.ts'
 import type { LatLon } from '../domain/distance.ts'
 import { distanceM } from '../domain/distance.ts'
+import { levelWeeks, WEEKS_EARLY } from '../domain/level-weeks.ts'
 import { areasOf, lengthM, shortOrder } from '../domain/route.ts'
 import { addDays, daysBetween, epochDay, weekdayOf } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
@@ -33,6 +34,8 @@ export interface PlainTable {
   readonly title: string
   readonly columns: readonly string[]
   readonly rows: readonly (readonly string[])[]
+  /** The column, beside the first, that holds words. */
+  readonly wordsIn?: number
   readonly note: string
 }
 
@@ -59,6 +62,8 @@ export interface RouteInput {
   readonly within: number
   readonly words: Words
   readonly version: string
+  /** Time on sites that a week holds, s; the work is levelled to it. */
+  readonly weekS?: number
 }
 
 /** Sites nearer than that to another one are of one area (rule of this project). */
@@ -72,7 +77,7 @@ interface Stop {
 }
 
 /** Everything without a date, overdue or due in time, by area and in a short order. A box stands once in it, with all its tasks. */
-export function makeRoutePage({ sites, on, within, words, version }: RouteInput): RoutePage {
+export function makeRoutePage({ sites, on, within, words, version, weekS }: RouteInput): RoutePage {
   const w = words.due.route
   const stops = sites.flatMap(site => stopOf(site, on, within))
   const items = stops.flatMap(stop => stop.items)
@@ -91,7 +96,7 @@ export function makeRoutePage({ sites, on, within, words, version }: RouteInput)
     areas,
     labels: w.columns,
     shopping: shoppingTable(items, words),
-    weeks: weekTable(stops, on, words),
+    weeks: weekTable(stops, { on, words, ...(weekS === undefined ? {} : { weekMin: weekS / 60 }) }),
     minutesRule: w.minutesRule,
     empty: w.empty,
     foot: words.office.foot(version, on)
@@ -188,27 +193,64 @@ function shoppingTable(items: readonly DueItem[], words: Words): PlainTable {
   }
 }
 
-/** By the Monday of the week in which a task is due; what is overdue or has no date is for now. */
-function weekTable(stops: readonly Stop[], on: IsoDate, words: Words): PlainTable {
+interface WeekWish {
+  readonly on: IsoDate
+  readonly words: Words
+  readonly weekMin?: number
+}
+
+/** What is due at one site in one week, and the week it is planned for where the work is levelled. */
+interface Trip {
+  readonly site: SiteSummary
+  readonly items: readonly DueItem[]
+  readonly minutes: number
+  /** Monday; empty for what is overdue or has no date. */
+  readonly due: string
+}
+
+/** By the Monday of the week in which a task is due; what is overdue or has no date is for now. Where a week holds so much, also as it can be levelled. */
+function weekTable(stops: readonly Stop[], { on, words, weekMin }: WeekWish): PlainTable {
   const w = words.due.route
-  const { week, stops: sites, tasks, hours } = w.weekColumns
-  const all = stops.flatMap(({ site, items }) => items.map(item => ({ site, item })))
-  const weeks = groupBy(all, ({ item }) =>
-    item.dueOn === undefined || item.dueOn < on ? '' : addDays(item.dueOn, 1 - weekdayOf(epochDay(item.dueOn)))
-  )
-  const rows = sortedBy([...weeks], ([monday]) => monday).map(([monday, ones]) => {
-    const bySite = [...groupBy(ones, one => one.site)]
-    const minutes = sum(
-      bySite.map(([site, these]) =>
-        stopMinutes(
-          these.map(one => one.item),
-          site
-        )
-      )
-    )
-    return [monday || w.now, String(bySite.length), String(ones.length), timeText(minutes)]
+  const { week, stops: sites, tasks, hours, planned, where } = w.weekColumns
+  const trips = stops.flatMap(({ site, items }) => tripsOf(site, items, on))
+  const mondays = weekMin === undefined ? [] : plannedWeeks(trips, on, weekMin)
+  const all = sortedBy(new Set([...trips.map(one => one.due), ...mondays]), monday => monday)
+  const rows = all.map(monday => {
+    const here = trips.filter(one => one.due === monday)
+    const due = [
+      monday || w.now,
+      String(here.length),
+      String(sum(here.map(one => one.items.length))),
+      timeText(sum(here.map(one => one.minutes)))
+    ]
+    if (weekMin === undefined) return due
+    const then = trips.filter((_, index) => mondays[index] === monday)
+    const minutes = sum(then.map(one => one.minutes))
+    const over = minutes > weekMin ? w.over(timeText(minutes - weekMin)) : ''
+    const names = [...new Set(then.map(one => one.site.title))].join(', ')
+    return [...due, then.length === 0 ? w.dash : timeText(minutes) + over, names || w.dash]
   })
-  return { title: w.weeks, columns: [week, sites, tasks, hours], rows, note: w.minutesRule }
+  const columns = [week, sites, tasks, hours, ...(weekMin === undefined ? [] : [planned(timeText(weekMin)), where])]
+  const note = weekMin === undefined ? w.levelHint : w.levelRule(WEEKS_EARLY)
+  return { title: w.weeks, columns, rows, wordsIn: columns.indexOf(where), note: `${w.minutesRule} ${note}` }
+}
+
+const mondayOf = (day: IsoDate): IsoDate => addDays(day, 1 - weekdayOf(epochDay(day)))
+
+function tripsOf(site: SiteSummary, items: readonly DueItem[], on: IsoDate): Trip[] {
+  const isLate = ({ dueOn }: DueItem): boolean => dueOn === undefined || dueOn < on
+  const weeks = groupBy(items, item => (isLate(item) ? '' : mondayOf(item.dueOn ?? on)))
+  return [...weeks].map(([due, these]) => ({ site, items: these, minutes: stopMinutes(these, site), due }))
+}
+
+/** The Monday for which each trip is planned. */
+function plannedWeeks(trips: readonly Trip[], on: IsoDate, weekMin: number): IsoDate[] {
+  const first = mondayOf(on)
+  const jobs = trips.map(({ minutes, due }) => ({
+    minutes,
+    ...(due === '' ? {} : { dueWeek: daysBetween(first, due as IsoDate) / 7 })
+  }))
+  return levelWeeks(jobs, weekMin).map(week => addDays(first, 7 * week))
 }
 
 /** "1 h 25 min". */

@@ -25,6 +25,8 @@ export interface FleetWork {
   readonly digests: readonly SiteDigest[]
   /** Sites whose own pages are made this time. */
   readonly asked: ReadonlySet<string>
+  /** Time on sites that a week holds, s; left out where nobody says. */
+  readonly weekS?: number
   readonly words: Words
   readonly version: string
 }
@@ -40,7 +42,7 @@ const ROUTE_DAYS = 60
 
 /** A tag that was issued always answers, whatever became of its box. */
 export function planFleetPages(work: FleetWork): FleetPages {
-  const { digests, asked, folder: from, general, on, words, version } = work
+  const { digests, asked, folder: from, general, on, weekS, words, version } = work
   const built = digests.flatMap(one => (one.built ? [one.built] : []))
   const taken = new Set(built.filter(one => asked.has(one.summary.id)).flatMap(one => one.tags))
   const { pages: gone, fallbacks } = gonePages(work, taken)
@@ -60,7 +62,14 @@ export function planFleetPages(work: FleetWork): FleetPages {
       {
         path: 'office/route.html',
         template: 'route',
-        data: makeRoutePage({ sites: input.built, on, within: ROUTE_DAYS, words, version }),
+        data: makeRoutePage({
+          sites: input.built,
+          on,
+          within: ROUTE_DAYS,
+          words,
+          version,
+          ...(weekS === undefined ? {} : { weekS })
+        }),
         from
       },
       { path: 'office/map.html', template: 'map', data: makeMapPage(input), from },

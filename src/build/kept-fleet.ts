@@ -1,6 +1,7 @@
 import type { PageContext } from '../binder/context.ts'
 import type { LabelWish } from '../binder/make-labels.ts'
 import type { Finding } from '../diagnostics/finding.ts'
+import { readCompany } from '../load/companions.ts'
 import type { RegisteredTag } from '../model/fleet.ts'
 import type { IsoDate } from '../units/date.ts'
 import { readRegister } from './assess.ts'
@@ -43,6 +44,16 @@ export function readKeptFleet(
 }
 
 export function frameOf({ sources, register, general, common }: KeptFleet): FleetFrame {
-  const { on, mark, publicAddress } = common
-  return { folder: sources.folder, on, mark, publicAddress, ids: sources.sites.map(one => one.id), register, general }
+  const { on, mark, publicAddress, shared } = common
+  const weekS = readCompany(shared)?.hoursAWeek?.si
+  return {
+    folder: sources.folder,
+    on,
+    mark,
+    publicAddress,
+    ...(weekS === undefined ? {} : { weekS }),
+    ids: sources.sites.map(one => one.id),
+    register,
+    general
+  }
 }

@@ -25,6 +25,8 @@ export interface FleetFrame {
   readonly on: IsoDate
   readonly mark: string
   readonly publicAddress: string
+  /** Time on sites that a week holds, as the company file has it. */
+  readonly weekS?: number
   /** Every site there is, in order. */
   readonly ids: readonly string[]
   readonly register: readonly RegisteredTag[]

@@ -749,4 +749,6 @@ export interface Company extends Recorded {
   readonly email?: string
   readonly address?: string
   readonly licence?: string
+  /** Time on sites that a week holds, of all who go out together. */
+  readonly hoursAWeek?: Quantity<'duration'>
 }

@@ -18,10 +18,10 @@ export function routeText(page: RoutePage): string {
   return [page.title, page.asOf, page.lead, ...areas, ...tableText(page.shopping), ...tableText(page.weeks)].join('\n')
 }
 
-function tableText({ title, columns, rows, note }: PlainTable): string[] {
+function tableText({ title, columns, rows, note, wordsIn = -1 }: PlainTable): string[] {
   const all = [columns, ...rows]
   const widths = columns.map((_, index) => Math.max(...all.map(row => (row[index] ?? '').length)))
   const line = (row: readonly string[]) =>
-    `  ${row.map((cell, index) => (index === 0 ? cell.padEnd(widths[index] ?? 0) : cell.padStart(widths[index] ?? 0))).join('  ')}`
+    `  ${row.map((cell, index) => (index === 0 || index === wordsIn ? cell.padEnd(widths[index] ?? 0) : cell.padStart(widths[index] ?? 0))).join('  ')}`.trimEnd()
   return ['', title, ...all.map(line), `  ${note}`]
 }

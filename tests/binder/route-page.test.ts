@@ -4,8 +4,15 @@ import { siteSummary } from '../../src/binder/site-summary.ts'
 import { EN_US } from '../../src/words/words.ts'
 import { ON, agreed, contexts } from '../export/due-fixture.ts'
 
-const page = (within = 60, of = contexts) =>
-  makeRoutePage({ sites: of.map(one => siteSummary(one, EN_US)), on: ON, within, words: EN_US, version: '0' })
+const page = (within = 60, of = contexts, weekS?: number) =>
+  makeRoutePage({
+    sites: of.map(one => siteSummary(one, EN_US)),
+    on: ON,
+    within,
+    words: EN_US,
+    version: '0',
+    ...(weekS === undefined ? {} : { weekS })
+  })
 const stops = (one: ReturnType<typeof page>) => one.areas.flatMap(area => area.stops)
 const mercer = stops(page()).find(stop => stop.site === 'mercer-row')
 
@@ -39,6 +46,31 @@ describe('the route sheet', () => {
     const weeks = page().weeks.rows.map(row => row[0])
     expect(weeks[0]).toBe(EN_US.due.route.now)
     for (const monday of weeks.slice(1)) expect(new Date(`${monday}T00:00Z`).getUTCDay()).toBe(1)
+  })
+
+  it('levels the work to what a week holds: nothing is lost, and a week that holds more all the same is marked', () => {
+    const minutesOf = (text = ''): number => {
+      const [, hours = '0', minutes = '0'] = /^(?:(\d+)\u00a0h ?)?(?:(\d+)\u00a0min)?/u.exec(text) ?? []
+      return 60 * Number(hours) + Number(minutes)
+    }
+    const total = (rows: readonly (readonly string[])[], column: number): number =>
+      rows.reduce((sum, row) => sum + minutesOf(row[column]), 0)
+    const plain = page(60).weeks
+    expect(plain.columns).toHaveLength(4)
+    for (const hours of [4, 12, 40]) {
+      const { rows, columns } = page(60, contexts, hours * 3600).weeks
+      expect(columns[4]).toBe(EN_US.due.route.weekColumns.planned(`${hours}\u00a0h`))
+      expect(total(rows, 4)).toBe(total(plain.rows, 3))
+      for (const row of rows) expect(row[4]?.includes('OVER')).toBe(minutesOf(row[4]) > 60 * hours)
+      // What is overdue is spread over the weeks, and none of it stays in the line of what is late.
+      expect(rows[0]?.slice(4)).toEqual([EN_US.due.route.dash, EN_US.due.route.dash])
+      expect(rows.map(row => row[0]).slice(1)).toEqual(
+        rows
+          .map(row => row[0] ?? '')
+          .slice(1)
+          .sort()
+      )
+    }
   })
 
   it('lists sites without coordinates last, under their own heading', () => {

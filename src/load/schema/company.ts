@@ -3,6 +3,7 @@ import type { At } from '../../diagnostics/finding.ts'
 import type { Company } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { given, made } from './made.ts'
+import { quantity } from './quantities.ts'
 import { record } from './record.ts'
 import { text } from './texts.ts'
 
@@ -18,7 +19,14 @@ export const company = record(
     phone: optional(text('Public number.', '"01632 960200"')),
     email: optional(text('Public address.', 'office@example.org')),
     address: optional(text('Street address.', '"1 Yard Lane, Harrow Mere"')),
-    licence: optional(text('Number of the licence.', 'LI-1234'))
+    licence: optional(text('Number of the licence.', 'LI-1234')),
+    'hours-a-week': optional(
+      quantity(
+        'Time on sites that a week holds, of all who go out together; the route sheet levels the work to it.',
+        'duration',
+        '30 h'
+      )
+    )
   }
 )
 
@@ -30,6 +38,7 @@ export function makeCompany(raw: z.output<typeof company>, at: At): Company {
     phone: given(raw.phone),
     email: given(raw.email),
     address: given(raw.address),
-    licence: given(raw.licence)
+    licence: given(raw.licence),
+    hoursAWeek: given(raw['hours-a-week'])
   })
 }

@@ -56,7 +56,19 @@ export const dueWords = {
     spareRule:
       'Spares: one set more for every ten sets begun of a kind of battery; none of other parts (rule of this project). A set is what one controller takes.',
     weeks: 'Work by week',
-    weekColumns: { week: 'Week of', stops: 'Sites', tasks: 'Tasks', hours: 'Time on site' },
+    weekColumns: {
+      week: 'Week of',
+      stops: 'Sites',
+      tasks: 'Tasks',
+      hours: 'Due, time on site',
+      planned: (hours: string) => `Levelled to ${hours}`,
+      where: 'Where'
+    },
+    over: (time: string) => `, OVER by ${time}`,
+    levelRule: (weeks: number) =>
+      `Levelled: a site's tasks of one week stay together; they are done in the last week that has room, at most ${weeks} weeks early and never late; what is overdue or has no date as soon as there is room (rule of this project). OVER marks a week that holds more all the same.`,
+    levelHint:
+      'With --hours-a-week 30h, or hours-a-week in the company file, the work is levelled to what a week holds.',
     now: 'now: no date or overdue',
     minutesRule:
       'Minutes: what the site file states for a task; else 10 for a set of batteries, 30 for a backflow test, 20 and 5 a station for a start-up or winterizing, 30 for an inspection, 60 for an audit or a removal, 20 for other tasks, and 5 for each box that is opened. They are for planning only (rule of this project).',

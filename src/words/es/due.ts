@@ -56,7 +56,19 @@ export const dueWords = {
     spareRule:
       'De reserva: un juego más por cada diez juegos empezados de un tipo de batería; ninguno de otras piezas (regla de este proyecto). Un juego es lo que lleva un programador.',
     weeks: 'Trabajo por semanas',
-    weekColumns: { week: 'Semana del', stops: 'Emplazamientos', tasks: 'Tareas', hours: 'Tiempo en el lugar' },
+    weekColumns: {
+      week: 'Semana del',
+      stops: 'Emplazamientos',
+      tasks: 'Tareas',
+      hours: 'Vence, tiempo en el lugar',
+      planned: (hours: string) => `Nivelado a ${hours}`,
+      where: 'Dónde'
+    },
+    over: (time: string) => `, EXCEDE en ${time}`,
+    levelRule: (weeks: number) =>
+      `Nivelado: las tareas de un emplazamiento de una misma semana quedan juntas; se hacen en la última semana con sitio, como mucho ${weeks} semanas antes y nunca tarde; lo vencido o sin fecha, en cuanto hay sitio (regla de este proyecto). EXCEDE marca una semana que aun así lleva más.`,
+    levelHint:
+      'Con --hours-a-week 30h, o hours-a-week en el archivo de la empresa, el trabajo se nivela a lo que cabe en una semana.',
     now: 'ya: sin fecha o vencido',
     minutesRule:
       'Minutos: los que el archivo del emplazamiento indica para una tarea; si no, 10 por un juego de pilas, 30 por un ensayo antirreflujo, 20 más 5 por estación para un inicio de temporada o una preparación para el invierno, 30 por una inspección, 60 por una auditoría o una retirada, 20 por otras tareas, y 5 por cada arqueta que se abre. Sirven solo para planificar (regla de este proyecto).',
