@@ -10,15 +10,17 @@ import type { Paper } from '../../src/render/pdf.ts'
 import { date } from '../../src/units/date.ts'
 
 /**
- * Run by `npx tsx tests/bench/print.bench.ts OUT [ROUNDS]` after a build into OUT. Each binder is printed as the tool does it (tags,
+ * Run by `npx tsx tests/bench/print.bench.ts OUT [ROUNDS]` after a build into OUT. Binders, and labels, which have no page
+ * numbers to fill in, are printed as the tool does it (tags,
  * bookmarks, page numbers in the contents, read back, normalized) and, in turn with it, bare: the same finished page opened and printed by the same
  * browser, tagged, with no work of ours. Only the ratio says something; times depend on the machine.
  */
 const out = resolve(process.argv[2] ?? 'dist')
 const rounds = Number(process.argv[3] ?? 7)
-const sites: readonly (readonly [string, Paper])[] = [
-  ['kestrel-cross', 'A4'],
-  ['harbour-steps', 'Letter']
+const documents: readonly (readonly [string, Paper])[] = [
+  ['kestrel-cross/binder', 'A4'],
+  ['harbour-steps/binder', 'Letter'],
+  ['mercer-row/labels', 'A4']
 ]
 
 const milliseconds = async (work: () => Promise<unknown>): Promise<number> => {
@@ -46,8 +48,8 @@ const { browser } = await startFirst(options => puppeteer.launch(options), place
 if (!browser) throw new Error('no browser starts')
 try {
   process.stdout.write(`${await browser.version()}\n`)
-  for (const [site, paper] of sites) {
-    const path = `office/${site}/binder.html`
+  for (const [name, paper] of documents) {
+    const path = `office/${name}.html`
     const [ours, plain]: [number[], number[]] = [[], []]
     let pages = 0
     for (let round = 0; round <= rounds; round += 1) {
@@ -64,7 +66,7 @@ try {
     const ratio = median(ours) / median(plain)
     const perPage = (1000 * pages) / median(ours)
     process.stdout.write(
-      `${site}: ${pages} pages, ours ${median(ours).toFixed(0)} ms, bare ${median(plain).toFixed(0)} ms, ratio ${ratio.toFixed(2)}, ${perPage.toFixed(0)} pages a second\n`
+      `${name}: ${pages} pages, ours ${median(ours).toFixed(0)} ms, bare ${median(plain).toFixed(0)} ms, ratio ${ratio.toFixed(2)}, ${perPage.toFixed(0)} pages a second\n`
     )
   }
 } finally {
