@@ -1,5 +1,6 @@
 import { posix } from 'node:path'
 import type { Finding } from '../diagnostics/finding.ts'
+import { underPolicy } from '../render/page-policy.ts'
 import type { Words } from '../words/words.ts'
 
 const LINK = /\s(href|src)="([^"]*)"/gu
@@ -44,11 +45,15 @@ const escaped = (text: string): string =>
 
 /** The text as a page to look at and to print. */
 export function plainPage(title: string, text: string, language: string): string {
-  return `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><body><pre style="white-space:pre-wrap;font:1rem/1.5 sans-serif;max-width:44rem;margin:1rem auto;padding:0 1rem">${escaped(text)}</pre></body></html>\n`
+  return underPolicy(
+    `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><body><pre style="white-space:pre-wrap;font:1rem/1.5 sans-serif;max-width:44rem;margin:1rem auto;padding:0 1rem">${escaped(text)}</pre></body></html>\n`
+  )
 }
 
 /** The first page: where things are. */
 export function startPage(title: string, links: readonly (readonly [string, string])[], language: string): string {
   const items = links.map(([href, label]) => `<li><a href="${escaped(href)}">${escaped(label)}</a></li>`).join('')
-  return `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><body style="font:1rem/1.6 sans-serif;max-width:44rem;margin:1rem auto;padding:0 1rem"><h1>${escaped(title)}</h1><ul>${items}</ul></body></html>\n`
+  return underPolicy(
+    `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><body style="font:1rem/1.6 sans-serif;max-width:44rem;margin:1rem auto;padding:0 1rem"><h1>${escaped(title)}</h1><ul>${items}</ul></body></html>\n`
+  )
 }

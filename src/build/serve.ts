@@ -9,6 +9,7 @@ import { oneAtATime } from './one-at-a-time.ts'
 import type { OutputFile } from './output-stage.ts'
 import { pagesAhead } from './pages-ahead.ts'
 import type { PagesAhead } from './pages-ahead.ts'
+import { allowing, hashSource } from '../render/page-policy.ts'
 import { findFile, pathOf } from './serve-files.ts'
 import { watchFolders } from './watch-folders.ts'
 
@@ -35,7 +36,7 @@ export interface Serving {
 const CHANGES = '/.underlid/changes'
 
 /** Put at the end of each page that is previewed; never in a page that is written. */
-const RELOADER = `<script>new EventSource('${CHANGES}?'+encodeURIComponent(location.pathname)).onmessage=()=>location.reload()</script>`
+const RELOAD = `new EventSource('${CHANGES}?'+encodeURIComponent(location.pathname)).onmessage=()=>location.reload()`
 
 /** An open page, and the address it shows. */
 interface Listener {
@@ -174,8 +175,11 @@ function content(file: string): Buffer | undefined {
   }
 }
 
+/** The page's own policy lets the reloader in for as long as it is previewed. */
 function withReloader(path: string, bytes: Uint8Array): Uint8Array {
-  return path.endsWith('.html') ? Buffer.concat([bytes, Buffer.from(RELOADER)]) : bytes
+  if (!path.endsWith('.html')) return bytes
+  const html = allowing(Buffer.from(bytes).toString('utf8'), hashSource(RELOAD))
+  return Buffer.from(`${html}<script>${RELOAD}</script>`)
 }
 
 function redirect(response: ServerResponse, to: string): void {

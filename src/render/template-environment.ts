@@ -3,6 +3,7 @@ import nunjucks from 'nunjucks'
 import { wordsOf } from '../words/languages.ts'
 import { EN_US } from '../words/words.ts'
 import type { Words } from '../words/words.ts'
+import { underPolicy } from './page-policy.ts'
 import { publicPage } from './public-page.ts'
 import { templateFilters, templateGlobals } from './template-helpers.ts'
 
@@ -17,7 +18,7 @@ export function templateEnvironment(words: Words = EN_US): nunjucks.Environment 
   return environment
 }
 
-/** Pages that anybody can open; each gets the policy and only the styles it uses. */
+/** Pages that anybody can open; each gets only the styles it uses. All pages stand under a policy. */
 const PUBLIC = ['box-page', 'gone', 'tag-entry']
 
 /** Renders a page as it is written: `template` is a file name in templates/pages without its ending. */
@@ -46,8 +47,7 @@ export function pageRenderer(own?: nunjucks.Environment, stamp?: string): PageRe
   }
   return (template, view) => {
     const html = plainPage(template, view)
-    if (!PUBLIC.includes(template)) return html
-    return publicPage(html)
+    return PUBLIC.includes(template) ? publicPage(html) : underPolicy(html)
   }
 }
 

@@ -4,6 +4,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { OutputFile } from '../../src/build/output-stage.ts'
 import { serve } from '../../src/build/serve.ts'
 import type { Serving } from '../../src/build/serve.ts'
+import { underPolicy } from '../../src/render/page-policy.ts'
+import { publicPage } from '../../src/render/public-page.ts'
+import { aPhoneBrowser } from '../support/phone-browser.ts'
 import { put, temporaryFolder } from './temporary-folder.ts'
 
 const folder = temporaryFolder()
@@ -138,6 +141,34 @@ describe('an edit', () => {
     await page.reloaded
     await still(300)
     expect(builds).toBe(1)
+  })
+
+  it.each([
+    ['an office page', underPolicy(`<!doctype html><head><meta charset="utf-8"></head><title>Office</title>`)],
+    [
+      'a public page',
+      publicPage(`<!doctype html><head><meta charset="utf-8"><style>p{margin:0}</style></head><p>Box</p>`)
+    ]
+  ])('has %s in a real browser load again, though its policy lets nothing else in', async (_, html) => {
+    const page = (words: string): void => put(folder.path('dist', 'office', 'index.html'), html + words)
+    page('before')
+    build = () => {
+      page('after')
+      return Promise.resolve(true)
+    }
+    const browser = await aPhoneBrowser()
+    try {
+      const shown = await browser.newPage()
+      await shown.goto(serving.url, { waitUntil: 'load' })
+      // The page listens a moment after it is loaded.
+      await still(500)
+      const again = shown.waitForNavigation({ waitUntil: 'load' })
+      put(folder.path('sites', 'quay', 'a.md'))
+      await again
+      expect(await shown.evaluate('document.body.textContent')).toContain('after')
+    } finally {
+      await browser.close()
+    }
   })
 
   it('in a folder that was made meanwhile is noticed too', async () => {

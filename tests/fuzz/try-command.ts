@@ -30,7 +30,7 @@ export function tryCommand(
       ...commanding(text).map(sign => `commands a terminal with ${sign}`),
       ...(text.trim() === '' ? ['says nothing'] : []),
       ...(args[0] === 'check' ? withoutPlace(stdout) : []),
-      ...(status === 2 && stderr.trim() === '' ? ['is refused without a word'] : []),
+      ...(status === 2 && stderr.trim() === '' && !stdout.startsWith('{') ? ['is refused without a word'] : []),
       ...(args[0] === 'build' && existsSync(out) ? brokenOutput(out) : [])
     ]
   }

@@ -1,5 +1,8 @@
-import { readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
+import { readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { createServer } from 'node:http'
+import type { AddressInfo } from 'node:net'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import ICAL from 'ical.js'
 import Papa from 'papaparse'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
@@ -34,14 +37,47 @@ const text = (path: string): string => readFileSync(join(dist, path), 'utf8')
 
 let host: Host
 let browser: Browser
+let outside: Outside
 beforeAll(async () => {
+  outside = await listener()
   host = await hostFolder(dist)
   browser = await aPhoneBrowser()
 })
 afterAll(async () => {
   await browser.close()
   await host.stop()
+  outside.stop()
 })
+
+interface Outside {
+  readonly address: string
+  readonly heard: string[]
+  readonly stop: () => void
+}
+
+/** A server that notes what is asked of it. */
+async function listener(): Promise<Outside> {
+  const heard: string[] = []
+  const server = createServer((request, response) => {
+    heard.push(request.url ?? '')
+    response.end("hit('outside')")
+  })
+  await new Promise<void>(done => server.listen(0, '127.0.0.1', done))
+  const { port } = server.address() as AddressInfo
+  return { address: `http://127.0.0.1:${port}`, heard, stop: () => void server.close() }
+}
+
+/** What would run, load or restyle if nothing forbade it. `outside` is another server, which hears what is asked of it. */
+const markup = (
+  outside: string
+): string => `<script>hit('script')</script><img src="${outside}/g" onerror="hit('image')">
+<a id="x" href="javascript:hit('link')">x</a><script>document.getElementById('x').click()</script>
+<script src="${outside}/h.js"></script><script src="data:text/javascript,hit('data')"></script>
+<iframe srcdoc="<script>parent.hit('frame')</script>"></iframe><iframe src="${outside}/i"></iframe>
+<style>body { background: url(${outside}/j) }</style><link rel="stylesheet" href="${outside}/k">
+<p style="background: url(${outside}/l)">p</p><object data="${outside}/m"></object>
+<svg><animate onbegin="hit('animate')" attributeName="x" dur="1s"/></svg><base href="${outside}/">
+<form id="f" action="${outside}/n"></form>`
 
 interface Seen {
   readonly hits: readonly string[]
@@ -53,7 +89,7 @@ interface Seen {
 }
 
 /** Opens a page as a reader would, moves over it, clicks each link that leads nowhere else, and tells what happened. */
-async function open(path: string): Promise<Seen> {
+async function open(path: string, from = host.address): Promise<Seen> {
   const page = await browser.newPage()
   const asked: string[] = []
   const dialogs: string[] = []
@@ -65,7 +101,7 @@ async function open(path: string): Promise<Seen> {
   await page.evaluateOnNewDocument(
     'window.hits = []; window.hit = what => { window.hits.push(what) }; window.alert = window.hit; window.print = window.hit'
   )
-  await page.goto(`${host.address}/${path}`, { waitUntil: 'load' })
+  await page.goto(`${from}/${path}`, { waitUntil: 'load' })
   await new Promise(resolve => setTimeout(resolve, 150))
   const seen = (await page.evaluate(`(() => {
     const all = [...document.querySelectorAll('*')]
@@ -88,7 +124,7 @@ async function open(path: string): Promise<Seen> {
   return { ...seen, hits: [...seen.hits, ...dialogs], asked }
 }
 
-describe('a site whose every free text is hostile', () => {
+describe('a site whose every free text is hostile', { timeout: 300_000 }, () => {
   it('is built and printed', () => {
     expect(hostile.carriers).toBeGreaterThan(60)
     expect(ran.err).not.toContain('Not printed')
@@ -115,12 +151,53 @@ describe('a site whose every free text is hostile', () => {
     expect(shown).not.toContain('1337')
   })
 
-  it('stands under a policy that runs only the page itself, on every public page', () => {
-    for (const path of files(/^public\/.*\.html$/u)) {
+  it('stands under a policy that runs only the page itself, on every page', () => {
+    for (const path of files(/\.html$/u)) {
       const policy = /http-equiv=["']?Content-Security-Policy["']? content="([^"]*)"/iu.exec(text(path))?.[1] ?? ''
       expect(policy, path).toContain("default-src 'none'")
       expect(policy, path).not.toMatch(/unsafe-inline|unsafe-eval|http|\*/u)
     }
+    for (const path of files(/^public\/.*\.html$/u)) expect(text(path), path).not.toMatch(/unsafe-hashes|file:/u)
+  })
+
+  it.each(['served', 'opened from the folder'])(
+    'runs nothing and asks for nothing, even where markup got into a page of the office or on paper: %s',
+    async how => {
+      const from = how === 'served' ? host.address : pathToFileURL(dist).href
+      const pages = files(/^office\/.*\.html$/u)
+      expect(pages.length).toBeGreaterThan(5)
+      const openHarmed = async (path: string, change = (html: string) => html): Promise<Seen> => {
+        const harmed = path.replace(/\.html$/u, '-harmed.html')
+        // After the head, so that the policy stands before it, as it would.
+        const put = (body: string): string => body + markup(outside.address)
+        writeFileSync(join(dist, harmed), change(text(path).replace(/<body[^>]*>/u, put)))
+        const seen = await open(harmed, from)
+        rmSync(join(dist, harmed))
+        return seen
+      }
+      for (const path of pages) {
+        const seen = await openHarmed(path)
+        expect(seen.bad.length, path).toBeGreaterThan(2)
+        expect([seen.hits, outside.heard], path).toEqual([[], []])
+      }
+      const bare = await openHarmed('office/index.html', html => html.replace(/<meta http-equiv[^>]*>/u, ''))
+      expect(bare.hits).toContain('script')
+      expect(outside.heard.splice(0)).toContain('/h.js')
+    }
+  )
+
+  it('the list of sites is searched from the folder, under its policy', async () => {
+    const page = await browser.newPage()
+    const refused: string[] = []
+    page.on('console', message => refused.push(message.text()))
+    await page.goto(`${pathToFileURL(dist).href}/office/index.html`, { waitUntil: 'load' })
+    const rows = (): Promise<unknown> =>
+      page.evaluate(`[...document.querySelectorAll('[data-site]')].filter(one => !one.hidden).length`)
+    expect(await rows()).toBe(1)
+    await page.type('[name=words]', 'no such word anywhere')
+    expect(await rows()).toBe(0)
+    await page.close()
+    expect(refused).toEqual([])
   })
 
   it('gives no cell that a spreadsheet would take for a formula', () => {
