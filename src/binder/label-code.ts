@@ -1,5 +1,6 @@
 import type { QrSpec } from './blocks.ts'
 import { qrSize } from '../domain/qr/qr-size.ts'
+import type { UnitSystem } from '../units/show.ts'
 import { QR, QR_DISTANCE_PER_WIDTH, QR_LEAST_MODULE_M } from '../reference/qr.ts'
 
 /** What is asked of the codes of a label beyond its size. */
@@ -25,6 +26,12 @@ export function symbolMm({ moduleMm, version }: Pick<QrSpec, 'moduleMm' | 'versi
 /** How far off a phone reads it: ten times its width (common practice, no source). */
 export function readsFromMm(code: Pick<QrSpec, 'moduleMm' | 'version'>): number {
   return symbolMm(code) * QR_DISTANCE_PER_WIDTH
+}
+
+/** In whole centimeters or inches, rounded down: "36 cm", "14 in". */
+export function reachText(code: Pick<QrSpec, 'moduleMm' | 'version'>, units: UnitSystem): string {
+  const [unit, mm] = units === 'us' ? (['in', 25.4] as const) : (['cm', 10] as const)
+  return `${Math.floor(readsFromMm(code) / mm + 1e-9)} ${unit}`
 }
 
 /** The largest version that fits the room at the least module, then modules as large as fit, in steps of 0.05 mm; undefined where none suits. */

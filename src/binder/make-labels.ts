@@ -3,7 +3,7 @@ import type { PublicContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { hazardLine } from './cautions.ts'
 import { stationsAt } from './holds.ts'
-import { readsFromMm } from './label-code.ts'
+import { reachText } from './label-code.ts'
 import type { CodeWish } from './label-code.ts'
 import { PLAIN_LABEL, labelCodes, planRoomMm } from './label-size.ts'
 import type { LabelSize } from './label-size.ts'
@@ -36,7 +36,7 @@ export function makeLabelSheet(context: PublicContext, wish?: LabelWish): LabelS
     language: words.language,
     paper: site.paper,
     title: `${words.label.title} · ${site.title}`,
-    lead: [...words.label.lead, ...(first ? [words.label.reach(Math.floor(readsFromMm(first.qr) / 10 + 1e-9))] : [])],
+    lead: [...words.label.lead, ...(first ? [words.label.reach(reachText(first.qr, site.units))] : [])],
     ...(wish ? { cut: cutOf(wish) } : {}),
     labels
   }

@@ -1,5 +1,5 @@
 import { Refusal } from '../base/refusal.ts'
-import { LEAST_MODULE_MM, readsFromMm } from '../binder/label-code.ts'
+import { LEAST_MODULE_MM, reachText } from '../binder/label-code.ts'
 import {
   NEAREST_MM,
   TALLEST_LABEL_MM,
@@ -62,8 +62,7 @@ export function labelReach(publicAddress: string, wish: LabelWish = PLAIN_WISH):
   const room = { ...size, heightMm: size.heightMm - (planCode ? planRoomMm(size) : 0) }
   const found = labelCodes(tagUrl(publicAddress, SOME_TAG), room, codes)
   if (!found) return ''
-  const from = Math.floor(readsFromMm(found.qr) / 10 + 1e-9)
-  return `Lid labels of ${rounded(size.widthMm)} × ${rounded(size.heightMm)} mm: codes of ${found.qr.moduleMm} mm squares, read from up to ${from} cm (ten to one, a rule of thumb).`
+  return `Lid labels of ${rounded(size.widthMm)} × ${rounded(size.heightMm)} mm: codes of ${found.qr.moduleMm} mm squares, read from up to ${reachText(found.qr, 'metric')} or ${reachText(found.qr, 'us')} (ten to one, a rule of thumb).`
 }
 
 const rounded = (mm: number): string => String(Math.round(mm * 10) / 10)

@@ -81,9 +81,9 @@ describe('the distance of a label', () => {
   })
 
   it('is told for any size', () => {
-    expect(labelReach(ADDRESS)).toContain('read from up to 36 cm')
+    expect(labelReach(ADDRESS)).toContain('read from up to 36 cm or 14 in')
     expect(labelReach(ADDRESS, { size: { widthMm: 90, heightMm: 60 }, single: true })).toMatch(
-      /read from up to 1[5-9] cm/u
+      /read from up to 1[5-9] cm or [67] in/u
     )
   })
 

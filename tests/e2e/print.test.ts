@@ -70,7 +70,7 @@ describe('underlid print', () => {
     const { code, out } = underlid(['print', 'kestrel-cross', 'tansy-yard', ...wish], folder)
     expect([code, out]).toEqual([
       0,
-      expect.stringContaining('180 × 130 mm: codes of 0.5 mm squares, read from up to 36 cm')
+      expect.stringContaining('180 × 130 mm: codes of 0.5 mm squares, read from up to 36 cm or 14 in')
     ])
     for (const [id, stop, boxes] of [
       ['kestrel-cross', 'Stop the water: meter pit', 3],

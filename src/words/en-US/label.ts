@@ -12,7 +12,7 @@ export const labelWords = {
   coilUnknown: 'coil kind not stated',
   coils: (kinds: readonly string[]) => kinds.join(' · '),
   foot: (day: string, revision: string) => `Data of ${day} · revision ${revision}`,
-  reach: (cm: number) => `A phone reads the large codes from up to ${cm} cm.`,
+  reach: (distance: string) => `A phone reads the large codes from up to ${distance}.`,
   moreStations: (count: number) =>
     count === 1 ? '1 more station: on its page' : `${count} more stations: on the page`,
   /** The zone plan as plain text in a code, a line each. */

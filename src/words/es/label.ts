@@ -12,7 +12,7 @@ export const labelWords = {
   coilUnknown: 'tipo de bobina sin indicar',
   coils: (kinds: readonly string[]) => kinds.join(' · '),
   foot: (day: string, revision: string) => `Datos del ${day} · revisión ${revision}`,
-  reach: (cm: number) => `Un teléfono lee los códigos grandes hasta a ${cm} cm.`,
+  reach: (distance: string) => `Un teléfono lee los códigos grandes hasta a ${distance}.`,
   moreStations: (count: number) =>
     count === 1 ? '1 estación más: en su página' : `${count} estaciones más: en la página`,
   /** The zone plan as plain text in a code, a line each. */
