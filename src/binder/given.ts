@@ -75,7 +75,7 @@ export function givenTable(context: PageContext): Extract<Block, { kind: 'table'
       caption: w.table(unitFor('depth', site.units)),
       columns: [
         { label: w.station },
-        { label: '' },
+        { label: words.advice.rowWhat },
         ...words.time.months.map(label => ({ label, align: right })),
         { label: w.year, align: right }
       ],

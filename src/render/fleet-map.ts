@@ -8,8 +8,9 @@ const WIDTH = 1060
 const HEIGHT = 700
 const EDGE = 46
 const MARK = 6
-const LETTER = 6.3
-const LINE = 14
+/** Width of a letter and height of a line of a name, as the style sheet sets it: some 7 pt where the map is as wide as a sheet. */
+const LETTER = 7.9
+const LINE = 17
 /** A map of one place, or of places in one street, still shows some land around them. */
 const LEAST_DEGREES = 0.01
 const DEGREE_STEPS = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30]
@@ -34,7 +35,7 @@ export function fleetMap(marks: readonly MapMark[], words: Words['fleet']): stri
     ...graticule(frame),
     ...placed.map(({ mark, x, y }) => linked(mark, markOf(mark.state, x, y))),
     ...names(placed).map(({ mark, box, text, textX, anchor }) =>
-      linked(mark, label(textX, box.y + LINE - 4, text, { class: 'map-name', 'text-anchor': anchor }))
+      linked(mark, label(textX, box.y + LINE - 5, text, { class: 'map-name', 'text-anchor': anchor }))
     ),
     scaleBar(frame, words)
   ]

@@ -47,14 +47,14 @@ describe('the map of all sites', () => {
     const boxes = [
       ...svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)" class="map-name" text-anchor="(\w+)">([^<]*)</gu)
     ].map(([, x, y, anchor, name]) => {
-      const width = (name ?? '').length * 6
+      const width = (name ?? '').length * 7.5
       const left = { start: 0, middle: width / 2, end: width }[anchor ?? ''] ?? NaN
       return { x: Number(x) - left, y: Number(y), width }
     })
     expect(boxes.length).toBeGreaterThan(20)
     expect(boxes.length).toBeLessThan(400)
     const cover = boxes.some((a, i) =>
-      boxes.slice(i + 1).some(b => Math.abs(a.y - b.y) < 12 && a.x < b.x + b.width && b.x < a.x + a.width)
+      boxes.slice(i + 1).some(b => Math.abs(a.y - b.y) < 15 && a.x < b.x + b.width && b.x < a.x + a.width)
     )
     expect(cover).toBe(false)
   })

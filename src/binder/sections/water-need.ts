@@ -117,7 +117,7 @@ function monthsTable(zones: readonly Zone[], { words, site }: PageContext): Tabl
     caption: w.monthsCaption(unitFor('depth', site.units)),
     columns: [
       { label: w.station },
-      { label: '' },
+      { label: words.advice.rowWhat },
       ...words.time.months.map(label => ({ label, align: 'right' as const }))
     ],
     rows: groups.flatMap(group => {

@@ -100,7 +100,7 @@ function needTable(zones: readonly Zone[], { words }: PageContext): TableBlock {
     columns: [
       { label: w.station },
       { label: w.waters },
-      { label: '' },
+      { label: words.advice.rowWhat },
       ...words.time.months.map(label => ({ label, align: 'right' as const }))
     ],
     rows: zones.flatMap(({ station, water }) => [

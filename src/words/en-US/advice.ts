@@ -52,6 +52,7 @@ export const adviceWords = {
   station: 'Station',
   waters: 'Waters',
   year: 'Year',
+  rowWhat: 'What',
   rowNeeded: 'needed',
   rowSet: 'as set',
   rowAdvised: 'as advised'

@@ -53,6 +53,7 @@ export const adviceWords = {
   station: 'Estación',
   waters: 'Riega',
   year: 'Año',
+  rowWhat: 'Qué',
   rowNeeded: 'necesario',
   rowSet: 'programado',
   rowAdvised: 'aconsejado'
