@@ -139,7 +139,7 @@ function ownFigures(id: FaultStepId, context: PageContext, { stations, controlle
   const { words, plan } = context
   const w = words.faults
   if (id === 'battery') {
-    const batteries = controllers.flatMap(one => plan.batteries.get(one.id) ?? [])
+    const batteries = controllers.flatMap(one => plan.batteries.get(one.id) ?? []).filter(one => one.state !== 'none')
     return batterySets(batteries, words).map(({ name, volts }) => {
       if (!volts) return w.battery.unknown(name)
       const { newRest, change, failed } = voltTexts(volts, words)

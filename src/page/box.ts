@@ -19,6 +19,7 @@ function start(): void {
   for (const { controller, due } of data.batteries) attempt(() => showBattery(controller, due as IsoDate, today, data))
   for (const controller of data.controllers) attempt(() => showToday(controller, today, data))
   attempt(() => markMonth(today, data))
+  attempt(showPhoto)
   attempt(() => startVisitForm(data, today))
   attempt(() => startLanguages(() => attempt(start)))
   attempt(() => keepOffline(data))
@@ -33,6 +34,11 @@ function showToday(controller: PageData['controllers'][number], today: IsoDate, 
   const nowS = (now.getHours() * 60 + now.getMinutes()) * 60
   const lines = [...todayLines(controller, today, words, nowS), ...monthLine(controller, today, words)]
   one('.today-lines', place)?.replaceChildren(...lines.map(lineOf))
+}
+
+/** The picture comes when the page is there: on a thin line it would take from it. Without script it stands in the page. */
+function showPhoto(): void {
+  for (const kept of all('noscript')) if (kept.parentElement) kept.parentElement.innerHTML = kept.innerHTML
 }
 
 const DATE = /(\d{4}-\d\d-\d\d)/u

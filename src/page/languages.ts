@@ -38,10 +38,11 @@ function fetched(href: string): Promise<string | undefined> {
 
 /** Puts what the other page says into this one. Its styles and script are the same. */
 function swapIn(html: string): boolean {
-  // Its style sheet is not applied, but the policy of this page would complain of it.
-  const next = new DOMParser().parseFromString(html.replace(/<style>[^]*?<\/style>/u, ''), 'text/html')
+  // Its style sheets are not applied, but the policy of this page would complain of them; those of this page stay.
+  const next = new DOMParser().parseFromString(html.replace(/<style>[^]*?<\/style>/gu, ''), 'text/html')
   const parts = ['main', '#box-data'].map(name => [one(name), next.querySelector(name)] as const)
   if (parts.some(([mine, other]) => !mine || !other)) return false
+  document.head.append(...all('main style'))
   for (const [mine, other] of parts) if (mine && other) mine.replaceWith(other)
   document.documentElement.toggleAttribute('data-stored', next.documentElement.hasAttribute('data-stored'))
   document.documentElement.lang = next.documentElement.lang

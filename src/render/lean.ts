@@ -4,8 +4,8 @@ const BEFORE_BLOCKS =
 /** End tags that HTML lets a page leave out, since what follows closes them (WHATWG HTML, 13.1.2.4, optional tags). */
 const OPTIONAL_ENDS = /<\/(?:li|dt|dd|td|th|tr)>/gu
 const OPTIONAL_P = /<\/p>(?=<(?:p|ul|ol|dl|div|details|section|table|h2|h3|form)\b|<\/(?:div|section|details)>)/gu
-/** A value without blanks and without signs of its own needs no quotes. Ids keep theirs, so that they are easily found. */
-const PLAIN_VALUE = / ((?!id=)[\w-]+)="([\w#./:+-]*[\w-])"(?=[ >])/gu
+/** A value without blanks and without signs of its own needs no quotes. Ids and links keep theirs, so that they are easily found. */
+const PLAIN_VALUE = / ((?!(?:id|href|src)=)[\w-]+)="([\w#./:+-]*[\w-])"(?=[ >])/gu
 
 /**
  * Markup that says the same and weighs less: a box page is read where there is little signal. For markup of the templates, in which text

@@ -22,8 +22,35 @@ const MOST_TAKEN = 8
  * no comments, one nesting level of at-rules.
  */
 export function pruneCss(css: string, page: string): string {
+  return shortNames(kept(rulesOf(css), usedIn(page)).trim())
+}
+
+/**
+ * The same in two: what the top of a page needs on a screen, and the rest, for where the top ends. On a thin line the top is then seen before
+ * the whole sheet is there. Each keeps the order of the sheet; print comes last.
+ */
+export function pruneInTwo(css: string, page: string, top: string): readonly [first: string, rest: string] {
+  const [inPage, inTop] = [usedIn(page), usedIn(top)]
+  const rules = rulesOf(css)
+  const screen = rules.filter(rule => !isPrint(rule))
+  const first = kept(screen, inTop)
+  const rest = kept(
+    screen.filter(rule => !('whole' in rule)),
+    selector => inPage(selector) && !inTop(selector)
+  )
+  const [one = '', two = ''] = shortNames(`${first}${PART}${rest}${kept(rules.filter(isPrint), inPage)}`).split(PART)
+  return [one, two]
+}
+
+const PART = '\u0000'
+
+const isPrint = (rule: Rule): boolean => 'head' in rule && rule.head.includes('print')
+
+type IsUsed = (selector: Selector) => boolean
+
+function usedIn(page: string): IsUsed {
   const names = new Set(page.match(/[\w-]+/gu))
-  return shortNames(kept(rulesOf(css), name => MADE_BY_SCRIPT.test(name) || names.has(name)).trim())
+  return selector => selector.names.every(name => MADE_BY_SCRIPT.test(name) || names.has(name))
 }
 
 function rulesOf(css: string): readonly Rule[] {
@@ -51,17 +78,17 @@ function takenApart(css: string): Rule[] {
   return rules
 }
 
-function kept(rules: readonly Rule[], isUsed: (name: string) => boolean): string {
+function kept(rules: readonly Rule[], isUsed: IsUsed): string {
   return rules.map(rule => keptRule(rule, isUsed)).join('')
 }
 
-function keptRule(rule: Rule, isUsed: (name: string) => boolean): string {
+function keptRule(rule: Rule, isUsed: IsUsed): string {
   if ('whole' in rule) return rule.whole
   if ('rules' in rule) {
     const inner = kept(rule.rules, isUsed)
     return inner ? `${rule.head}{${inner}}` : ''
   }
-  const used = rule.selectors.filter(({ names }) => names.every(isUsed))
+  const used = rule.selectors.filter(isUsed)
   return used.length > 0 ? `${used.map(({ text }) => text).join(',')}{${rule.body}}` : ''
 }
 

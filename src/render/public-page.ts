@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto'
-import { pruneCss } from './prune-css.ts'
+import { pruneCss, pruneInTwo } from './prune-css.ts'
 
 const STYLE = /<style>([\s\S]*?)<\/style>/u
+/** Where the first sight of a page ends: styles of what follows stand there. */
+const BELOW = '<!-- below -->'
 /** Scripts that run; data blocks are of another type and run nothing. */
 const SCRIPTS = /<script>([\s\S]*?)<\/script>/gu
 
@@ -12,21 +14,25 @@ const SCRIPTS = /<script>([\s\S]*?)<\/script>/gu
 export function publicPage(page: string): string {
   const html = String(page)
   const [, styles = ''] = STYLE.exec(html) ?? []
-  const small = pruneCss(styles, html.replace(STYLE, ''))
+  const plain = html.replace(STYLE, '')
+  const [top = '', below] = plain.split(BELOW)
+  const [first, rest = ''] = below === undefined ? [pruneCss(styles, plain)] : pruneInTwo(styles, plain, top)
+  const hashes = [first, rest].filter(Boolean).map(hashOf).join(' ')
   const scripts = [...html.matchAll(SCRIPTS)].map(([, script = '']) => hashOf(script))
   return html
-    .replace(STYLE, () => `<style>${small}</style>`)
+    .replace(STYLE, () => `<style>${first}</style>`)
+    .replace(BELOW, () => `<style>${rest}</style>`)
     .replace(
       '<meta charset="utf-8">',
-      `<meta charset=utf-8><meta http-equiv=Content-Security-Policy content="${policy(hashOf(small), scripts, html)}">`
+      `<meta charset=utf-8><meta http-equiv=Content-Security-Policy content="${policy(hashes, scripts, html)}">`
     )
 }
 
 /** W3C Content Security Policy Level 3, 2.3.1, hash-source. */
-function policy(style: string, scripts: readonly string[], html: string): string {
+function policy(styles: string, scripts: readonly string[], html: string): string {
   return [
     "default-src 'none'",
-    `style-src ${style}`,
+    `style-src ${styles}`,
     `script-src ${["'self'", ...scripts].join(' ')}`,
     "img-src 'self' data:",
     "worker-src 'self'",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { pruneCss } from '../../src/render/prune-css.ts'
+import { pruneCss, pruneInTwo } from '../../src/render/prune-css.ts'
 
 const page = '<p class="a b" id=one><script>make("now")</script>'
 
@@ -29,5 +29,14 @@ describe('a pruned style sheet', () => {
 
   it('names its own properties by a letter, the same everywhere', () => {
     expect(pruneCss(':root{--ink: #000}.a{color:var(--ink)}', page)).toBe(':root{--a: #000}.a{color:var(--a)}')
+  })
+
+  it('in two: what the top of a page needs, then the rest, print last; a rule stands once', () => {
+    const css =
+      ':root{--ink: #000}p{x:0}.a{x:1}.b{x:2}.a .b{x:3}@media print{.a{x:4}}@media(max-width:359px){.b{x:5}}.a,.b{color:var(--ink)}'
+    expect(pruneInTwo(css, page, '<p class=a>')).toEqual([
+      ':root{--a: #000}p{x:0}.a{x:1}.a{color:var(--a)}',
+      '.b{x:2}.a .b{x:3}@media(max-width:359px){.b{x:5}}.b{color:var(--a)}@media print{.a{x:4}}'
+    ])
   })
 })

@@ -149,7 +149,6 @@ export const pageWords = {
     stationRuns: '{program} · {number} {waters}: {times}',
     thisMonth: 'now',
     weekdays: 'Mon Tue Wed Thu Fri Sat Sun',
-    months: 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec',
     copy: 'Copy the slip',
     copied: 'Copied',
     selected: 'Selected. Copy it now.',

@@ -147,7 +147,6 @@ export const pageWords = {
     stationRuns: '{program} · {number} {waters}: {times}',
     thisMonth: 'ahora',
     weekdays: 'lun mar mié jue vie sáb dom',
-    months: 'ene feb mar abr may jun jul ago sep oct nov dic',
     copy: 'Copiar el parte',
     copied: 'Copiado',
     selected: 'Seleccionado. Cópielo ahora.',
