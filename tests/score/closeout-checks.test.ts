@@ -67,7 +67,7 @@ const TABLE: Readonly<Record<string, Covered>> = {
   'D-37': { what: 'private words', codes: ['privacy/private-word-public'] },
   'D-38': {
     what: 'pages: contrast, targets, width',
-    tests: ['tests/render/contrast.test.ts', 'tests/page/in-browser.test.ts', 'tests/e2e/phone-width.test.ts']
+    tests: ['tests/render/contrast.test.ts', 'tests/page/in-browser.test.ts', 'tests/e2e/box-in-hand.test.ts']
   },
   'D-39': { what: 'nothing vanishes', tests: ['tests/score/score-card.test.ts'] },
   'D-40': { what: 'data date and revision on each page', tests: ['tests/score/score-card.test.ts'] }

@@ -900,8 +900,8 @@ export const REQUIREMENTS: readonly Requirement[] = [
       {
         proved: [
           {
-            file: 'tests/e2e/phone-width.test.ts',
-            title: 'every box page of the demo sites is read at 320 pixels without scrolling sideways'
+            file: 'tests/e2e/box-in-hand.test.ts',
+            title: 'every page opens, is read at 320 px without scrolling sideways, and knows today'
           }
         ]
       }
