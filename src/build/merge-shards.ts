@@ -6,6 +6,7 @@ import { Refusal } from '../base/refusal.ts'
 import { readMarker } from './output-marker.ts'
 import { withStage } from './output-stage.ts'
 import type { OutputReport } from './output-stage.ts'
+import { refuseForgottenTags } from './refuse-lost-register.ts'
 import { SHARD_FILE, readShards } from './shard-file.ts'
 import { writeFleet } from './write-fleet.ts'
 
@@ -27,6 +28,8 @@ export async function mergeShards(folders: readonly string[], out: string): Prom
   if (!frame) throw new Refusal('There is nothing to merge.')
   const digests = parts.flatMap(one => one.part.digests)
   const asked = new Set(digests.map(one => one.id))
+  if (frame.register.length === 0)
+    refuseForgottenTags(out, new Set(digests.flatMap(one => one.built?.tags ?? [])), frame.folder)
   const { report } = await withStage(out, async stage => {
     for (const { folder } of parts) {
       const marker = readMarker(folder)

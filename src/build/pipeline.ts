@@ -70,7 +70,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     ...(print?.labelWish ? { labelWish: print.labelWish } : {})
   })
   refuseUnknownSites(fleet.sources, wish.only ?? [])
-  refuseLostRegister(fleet)
+  refuseLostRegister(fleet, out)
   if (print?.labelWish) refuseSmallLabels(fleet.common.publicAddress, print.labelWish)
   const frame = frameOf(fleet)
   const asked = askedOf(frame.ids, wish)

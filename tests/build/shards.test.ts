@@ -1,4 +1,5 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { checkFleet } from '../../src/build/check-fleet.ts'
 import { mergeChecks } from '../../src/build/merge-checks.ts'
@@ -44,6 +45,48 @@ describe('a build in parts', () => {
     await expect(mergeShards(parts('a', 'c'), out)).rejects.toThrow('not parts of one build')
     mkdirSync(temporary.path('empty'))
     await expect(mergeShards(parts('a', 'empty'), out)).rejects.toThrow('no part of a build')
+  })
+})
+
+describe('a fleet whose register is gone', () => {
+  const sites = () => temporary.path('sites')
+  const built = (out: string, shard?: string) =>
+    buildFleet({
+      sites: sites(),
+      out: temporary.path(out),
+      on: ON,
+      mark: 'one',
+      ...(shard === undefined ? {} : { shard: parseShard(shard) })
+    })
+  const gonePage = (out: string) => temporary.path(out, 'public/B/ES5ZR42/index.html')
+
+  it('takes no page of a retired tag away: neither a build nor a merge writes anything', async () => {
+    for (const name of ['kestrel-cross', '_shared'])
+      cpSync(join('sites', name), join(sites(), name), { recursive: true })
+    const [head, ...lines] = readFileSync('sites/tags.csv', 'utf8').split('\n')
+    const own = [head, ...lines.filter(line => line.includes(',kestrel-cross,'))].join('\n')
+    const register = join(sites(), 'tags.csv')
+    writeFileSync(register, `${own}\n`)
+    await built('dist')
+    expect(existsSync(gonePage('dist'))).toBe(true)
+    const before = filesIn(temporary.path('dist'))
+    for (const lost of [undefined, `${head}\n`]) {
+      rmSync(register)
+      if (lost !== undefined) writeFileSync(register, lost)
+      await expect(built('dist')).rejects.toThrow('ES5ZR42')
+      await built('a', '1/2')
+      await built('b', '2/2')
+      await expect(mergeShards(parts('a', 'b'), temporary.path('dist'))).rejects.toThrow('ES5ZR42')
+      expect(filesIn(temporary.path('dist'))).toEqual(before)
+      writeFileSync(register, `${own}\n`)
+    }
+    rmSync(register)
+    writeFileSync(register, 'no,columns\nof,ours\n')
+    await expect(built('c', '1/2')).rejects.toThrow('always keeps its page')
+    rmSync(register)
+    // With nothing to lose it is built.
+    await built('fresh')
+    expect(existsSync(gonePage('fresh'))).toBe(false)
   })
 })
 
