@@ -71,7 +71,7 @@ export function allFindings({ general, sites }: Assessment): Finding[] {
 /** A site from its texts. */
 export function loadOne(one: SiteSources, { shared }: Pick<FleetSources, 'shared'>): LoadedSite {
   const files = [...(one.site ? [one.site] : []), ...one.visits]
-  return loadSite({ id: one.id, files, tables: one.tables ?? [], shared })
+  return loadSite({ id: one.id, files, tables: one.tables ?? [], plans: one.plans ?? [], shared })
 }
 
 /** A loaded site planned and checked, within the fleet whose tags it must not share. */

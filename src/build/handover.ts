@@ -110,7 +110,8 @@ function dataOf(
   const root = `${sources.folder}/`
   const below = (file: string): string => (file.startsWith(root) ? file.slice(root.length) : file)
   const shared = sources.shared.filter(({ file }) => siteText.includes(below(file)) || /\/company\.md$/u.test(file))
-  const texts = [...(own.site ? [own.site] : []), ...own.visits, ...(own.tables ?? []), ...shared]
+  const plans = (own.plans ?? []).filter(({ file }) => siteText.includes(file.slice(file.lastIndexOf('/') + 1)))
+  const texts = [...(own.site ? [own.site] : []), ...own.visits, ...(own.tables ?? []), ...plans, ...shared]
   return [
     ...texts.map<[string, Uint8Array]>(one => [`data/sites/${below(one.file)}`, text(withoutPrivate(one.text))]),
     [`data/${id}.json`, text(`${JSON.stringify(siteJson(context), undefined, 2)}\n`)],

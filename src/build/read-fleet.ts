@@ -16,6 +16,8 @@ export interface SiteSources {
   readonly visits: readonly SourceText[]
   /** Tables of the folder itself, *.csv: a record of weather. */
   readonly tables?: readonly SourceText[]
+  /** Drawings of the folder itself, *.geojson. */
+  readonly plans?: readonly SourceText[]
   /** Everything else in the folder, by path below it: photographs, drawings, reports. */
   readonly others: readonly string[]
 }
@@ -76,6 +78,7 @@ function readSite(folder: string, root: string, id: string): SiteSources {
     ...(site ? { site } : {}),
     visits: texts([...files, ...lostLinks(join(folder, id), 'visits')].filter(isVisit).sort()),
     tables: texts(files.filter(path => /^[^/]+\.csv$/iu.test(path))),
+    plans: texts(files.filter(path => /^[^/]+\.geojson$/iu.test(path))),
     others: files.filter(path => path !== 'site.md' && !isVisit(path))
   }
 }

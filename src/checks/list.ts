@@ -42,6 +42,7 @@ import { missingKey } from './file/missing-key.ts'
 import { notOneOf } from './file/not-one-of.ts'
 import { notUnderstood } from './file/not-understood.ts'
 import { outOfRange } from './file/out-of-range.ts'
+import { filePlanFile } from './file/plan-file.ts'
 import { fileRegister } from './file/register.ts'
 import { fileTab } from './file/tab.ts'
 import { fileTime } from './file/time.ts'
@@ -169,6 +170,7 @@ export const CHECKS: readonly Check[] = [
   notOneOf,
   notUnderstood,
   outOfRange,
+  filePlanFile,
   fileRegister,
   fileTab,
   fileTime,

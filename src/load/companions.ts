@@ -12,7 +12,7 @@ import { makeProductSheet, productSheet } from './schema/product-sheet.ts'
 import { makeWateringRule, wateringRuleFile } from './schema/watering-rule.ts'
 import { findShared, sharedFrontMatter } from './shared.ts'
 
-export interface SharedCompanions extends Omit<Companions, 'visits' | 'weather'> {
+export interface SharedCompanions extends Omit<Companions, 'visits' | 'weather' | 'planFile'> {
   /** The climate files among them: they may name a daily record. */
   readonly climateFronts: readonly FrontMatter[]
   readonly faults: readonly Fault[]

@@ -2,6 +2,8 @@ import type { z } from 'zod'
 import type { At } from '../diagnostics/finding.ts'
 import type { Climate, Company, DailyWeather, ProductSheet, Site, Visit, WateringRule } from '../model/site.ts'
 import type { FrontMatter } from './front-matter.ts'
+import { withPlanFile } from './plan-file.ts'
+import type { PlanFile } from './plan-file.ts'
 import { privateContactWords, privateWordsOf } from './private-words.ts'
 import { proseOf } from './prose.ts'
 import { makeBox } from './schema/box.ts'
@@ -34,6 +36,8 @@ export interface Companions {
   readonly weather: ReadonlyMap<string, DailyWeather>
   readonly rules: ReadonlyMap<string, WateringRule>
   readonly company: Company | undefined
+  /** What a file beside the site file adds to its drawing. */
+  readonly planFile: PlanFile | undefined
   readonly visits: readonly Visit[]
   /** Every file that was read, the site file first: their private words all count. */
   readonly fronts: readonly FrontMatter[]
@@ -72,7 +76,9 @@ export function makeSite(id: string, raw: z.output<typeof site>, front: FrontMat
     budget: part(raw.budget, at, 'budget', makeBudget),
     maintenance: raw.maintenance ? each(raw.maintenance, at, 'maintenance', makeMaintenance) : undefined,
     closeout: part(raw.closeout, at, 'closeout', makeCloseout),
-    drawing: part(raw.drawing, at, 'drawing', makeDrawing),
+    drawing: part(raw.drawing, at, 'drawing', (one, place) =>
+      withPlanFile(makeDrawing(one, place), companions.planFile)
+    ),
     warranties: each(raw.warranty, at, 'warranty', makeWarranty),
     visits: companions.visits,
     privateWords: [...companions.fronts.flatMap(privateWordsOf), ...privateContactWords(contacts)],

@@ -6,6 +6,7 @@ import { duplicateIds } from './cross/duplicates.ts'
 import { missingFiles } from './cross/paths.ts'
 import { namesOf, siteReferences, visitReferences } from './cross/references.ts'
 import { fatalFault, sortFaults } from './faults/fault.ts'
+import { readPlanFile } from './plan-file.ts'
 import { readFrontMatter } from './front-matter.ts'
 import type { FrontMatter } from './front-matter.ts'
 import { placeOfLine } from './lines.ts'
@@ -24,12 +25,14 @@ export interface SiteSources {
   readonly files: readonly SourceText[]
   /** Tables of the site's own folder, CSV: a record of weather. */
   readonly tables?: readonly SourceText[]
+  /** Drawings of the site's own folder, GeoJSON. */
+  readonly plans?: readonly SourceText[]
   /** Everything below sites/_shared/. */
   readonly shared: readonly SourceText[]
 }
 
 /** A site as its files say it, with every fault of all of them at once. Never throws, whatever the files hold. */
-export function loadSite({ id, files, tables = [], shared }: SiteSources): LoadedSite {
+export function loadSite({ id, files, tables = [], plans = [], shared }: SiteSources): LoadedSite {
   const source = files.find(one => /(?:^|\/)site\.md$/u.test(one.file))
   if (!source) return withoutFile(id, files)
   const front = readFrontMatter(source)
@@ -41,12 +44,14 @@ export function loadSite({ id, files, tables = [], shared }: SiteSources): Loade
   const visited = visits.map(one => readAs(visitSchema, one))
   const companions = companionsOf(front, shared)
   const weather = readWeather([front, ...companions.climateFronts], [...tables, ...shared])
+  const plan = readPlanFile(front, site.value, plans)
   const names = namesOf(front)
   const faults = sortFaults([
     ...site.faults,
     ...visited.flatMap(one => one.faults),
     ...companions.faults,
     ...weather.faults,
+    ...plan.faults,
     ...duplicateIds(front),
     ...siteReferences(front, names),
     ...missingFiles(front, shared),
@@ -63,6 +68,7 @@ export function loadSite({ id, files, tables = [], shared }: SiteSources): Loade
     site: makeSite(id, site.value, front, {
       ...companions,
       weather: weather.weather,
+      planFile: plan.plan,
       fronts,
       visits: inOrder(made)
     })

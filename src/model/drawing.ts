@@ -79,7 +79,8 @@ export const LINE_KINDS = [
   'main',
   'lateral',
   'wire',
-  'sleeve'
+  'sleeve',
+  'other'
 ] as const
 export type LineKind = (typeof LINE_KINDS)[number]
 

@@ -120,6 +120,11 @@ export const SOURCES = {
     year: '1987',
     standing: 'from memory'
   },
+  'rfc-7946': {
+    title: 'IETF RFC 7946, The GeoJSON Format, 2016',
+    part: 'positions, geometries and the reference system',
+    standing: 'published'
+  },
   wgs84: {
     title: 'NGA.STND.0036, World Geodetic System 1984',
     part: 'long axis and flattening of the ellipsoid',

@@ -111,6 +111,19 @@ describe('a build after a build', () => {
     await expectSameAsFromNothing()
   })
 
+  it('makes a site again whose drawing file says something else, and shows nothing of it to the public', async () => {
+    await build()
+    edit('kestrel-cross/plan.geojson', '"hedge"', '"beech hedge"')
+    expect((await build()).made).toEqual(['kestrel-cross'])
+    const holding = (word: string) =>
+      Object.entries(bytesOf('dist'))
+        .filter(([, bytes]) => Buffer.from(bytes, 'base64').includes(word))
+        .map(([path]) => path)
+    expect(holding('beech hedge')).toEqual(['office/kestrel-cross/binder.html'])
+    for (const name of ['bus shelter', 'retaining wall', 'manhole cover'])
+      expect(holding(name).filter(path => path.startsWith('public/'))).toEqual([])
+  })
+
   it('makes a site again whose page was touched or taken away', async () => {
     await build()
     appendFileSync(join(folder, 'dist/office/tansy-yard/binder.html'), 'x')

@@ -26,6 +26,7 @@ const BASE: Case = {
   sheets: [],
   sites: [],
   visits: [],
+  plans: [],
   expects: []
 }
 

@@ -28,6 +28,9 @@ describe('a page of cases', () => {
       `${FENCE}yaml visit`,
       'on: 2026-04-10',
       FENCE,
+      `${FENCE}json plan.geojson`,
+      '{}',
+      FENCE,
       'expect: 1 · subject "Z1" · severity error · values { loop_ohm: 14.84 } · says "a b" · fix "c"',
       'expect: 1',
       '',
@@ -44,12 +47,13 @@ describe('a page of cases', () => {
         sheets: [{ name: 'other-one', keys: 'stations: 1\n' }],
         sites: [{ name: 'alder', keys: 'title: Alder\n' }],
         visits: ['on: 2026-04-10\n'],
+        plans: [{ name: 'plan.geojson', keys: '{}\n' }],
         expects: [
           { count: 1, subject: 'Z1', severity: 'error', values: { loop_ohm: 14.84 }, says: 'a b', fix: 'c' },
           { count: 1 }
         ]
       },
-      { title: 'plain', fires: false, keys: 'units: us\n', sheets: [], sites: [], visits: [], expects: [] }
+      { title: 'plain', fires: false, keys: 'units: us\n', sheets: [], sites: [], visits: [], plans: [], expects: [] }
     ])
   })
 

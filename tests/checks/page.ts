@@ -17,6 +17,8 @@ export interface Case {
   /** Other sites of the fleet: keys that replace those of the base site. */
   readonly sites: readonly Named[]
   readonly visits: readonly string[]
+  /** Drawings beside the site file, by name: the whole of each. */
+  readonly plans: readonly Named[]
   readonly expects: readonly Expectation[]
 }
 
@@ -39,6 +41,7 @@ interface Draft {
   readonly sheets: Named[]
   readonly sites: Named[]
   readonly visits: string[]
+  readonly plans: Named[]
   readonly expects: Expectation[]
 }
 
@@ -75,7 +78,7 @@ export function parsePage(text: string): Page {
 }
 
 function emptyDraft(title: string, fires: boolean): Draft {
-  return { title, fires, sheets: [], sites: [], visits: [], expects: [] }
+  return { title, fires, sheets: [], sites: [], visits: [], plans: [], expects: [] }
 }
 
 /** True where the line was taken. */
@@ -96,6 +99,11 @@ function takeBlock(draft: Draft, info: string, body: string): boolean {
   const [, kind, name] = /^yaml (sheet|site) ([a-z0-9-]+)$/u.exec(info) ?? []
   if (name !== undefined) {
     draft[kind === 'sheet' ? 'sheets' : 'sites'].push({ name, keys: body })
+    return true
+  }
+  const [, plan] = /^json (\S+\.geojson)$/u.exec(info) ?? []
+  if (plan !== undefined) {
+    draft.plans.push({ name: plan, keys: body })
     return true
   }
   if (info === 'yaml visit') {

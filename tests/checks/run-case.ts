@@ -34,6 +34,19 @@ const WORKED_SHEETS: readonly Named[] = [
   { name: 'by-radio', keys: 'set-by: radio\nrange: 10 m\n' }
 ]
 
+/** A curb near the base site, and the same with its degrees the wrong way round: what the worked case of a card names. */
+const curb = (...corners: readonly (readonly [number, number])[]): string =>
+  JSON.stringify({
+    type: 'FeatureCollection',
+    features: [
+      { type: 'Feature', properties: { kind: 'curb' }, geometry: { type: 'LineString', coordinates: corners } }
+    ]
+  })
+const WORKED_PLANS: readonly Named[] = [
+  { name: 'plan.geojson', keys: curb([-1.61, 54.97], [-1.6098, 54.97]) },
+  { name: 'swapped.geojson', keys: curb([54.97, -1.61], [54.97, -1.6098]) }
+]
+
 /** Pictures that lie in the folder of the base site. */
 const OTHERS = [
   'photos/vb1-open.jpg',
@@ -79,6 +92,7 @@ export function workedCase(check: Check, of: 'example' | 'instead'): Case {
     ...input,
     sheets: [],
     sites: [],
+    plans: [],
     expects: [],
     ...on
   }
@@ -90,12 +104,17 @@ function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits'> {
   return text.startsWith('on: ') ? { keys: '', visits: text.split(/^---\n/mu) } : { keys: text, visits: [] }
 }
 
-function inputOf({ keys, sheets, visits }: Case): SiteInput {
+function inputOf({ keys, sheets, visits, plans }: Case): SiteInput {
   const shared = [...WORKED_SHEETS.filter(({ name }) => sheets.every(one => one.name !== name)), ...sheets]
-  return baseSite(keys, {
+  const input = baseSite(keys, {
     shared: shared.map(sheetText),
     visits: visits.map((text, index) => [`visit-${index + 1}.md`, text] as const)
   })
+  const drawings = [...WORKED_PLANS.filter(({ name }) => plans.every(one => one.name !== name)), ...plans]
+  return {
+    ...input,
+    plans: drawings.map(({ name, keys: text }) => ({ file: BASE_FILE.replace('site.md', name), text }))
+  }
 }
 
 /** A sheet with the keys that replace those of the base's plain sheet. */

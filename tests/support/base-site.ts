@@ -116,6 +116,8 @@ export interface SiteInput {
   readonly id: string
   readonly files: readonly SourceText[]
   readonly shared: readonly SourceText[]
+  /** Drawings beside the site file. */
+  readonly plans?: readonly SourceText[]
 }
 
 /**

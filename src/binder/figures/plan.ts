@@ -45,7 +45,7 @@ export interface PlanArea {
 }
 
 export type PlanStroke =
-  'curb' | 'road edge' | 'wall' | 'building' | 'walk' | 'fence' | 'main' | 'lateral' | 'wire' | 'sleeve'
+  'curb' | 'road edge' | 'wall' | 'building' | 'walk' | 'fence' | 'main' | 'lateral' | 'wire' | 'sleeve' | 'other'
 
 export interface PlanLine {
   readonly kind: PlanStroke

@@ -84,6 +84,15 @@ export const drawing = record(
     dated: optional(date('Day on which it was last true to the ground.', '2025-04-28')),
     tolerance: optional(quantity('How exact the places are.', 'length', '0.1 m')),
     origin: optional(position),
+    file: optional(
+      text(
+        'A GeoJSON file (RFC 7946) beside the site file with more of the drawing: curbs, walks, walls, buildings, points, ground of zones. Its degrees are counted from the origin, or from the location where nothing else of the drawing is in meters.',
+        'plan.geojson'
+      )
+    ),
+    'file-unit': optional(
+      choice('Where the file has no degrees: the unit of its numbers, east and north of the origin.', ['m', 'ft'], 'm')
+    ),
     points: optional(
       list(point, { does: 'Points that ties are measured from.', example: '[{ name: lamp post 7, at: 12.4 3.0 m }]' })
     ),

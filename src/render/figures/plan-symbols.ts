@@ -86,7 +86,8 @@ const STROKES: Readonly<Record<PlanStroke, readonly Readonly<Record<string, stri
   sleeve: [
     { class: 'plan-line', 'stroke-width': 1.6, 'stroke-dasharray': '3 1.4' },
     { class: 'plan-core', 'stroke-width': 0.9, 'stroke-dasharray': '3 1.4' }
-  ]
+  ],
+  other: [{ class: 'plan-line', 'stroke-width': 0.5, 'stroke-dasharray': '0.5 1.1' }]
 }
 
 export function planStroke(kind: PlanStroke, d: string): string {

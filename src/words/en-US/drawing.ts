@@ -45,7 +45,8 @@ export const drawingWords = {
     main: 'Main line',
     lateral: 'Lateral',
     wire: 'Wire path',
-    sleeve: 'Sleeve'
+    sleeve: 'Sleeve',
+    other: 'Other, by its name'
   },
   north: 'N',
   master: 'MV',

@@ -45,7 +45,8 @@ export const drawingWords = {
     main: 'Tubería general',
     lateral: 'Ramal',
     wire: 'Trazado de cable',
-    sleeve: 'Pasatubos'
+    sleeve: 'Pasatubos',
+    other: 'Otra cosa, por su nombre'
   },
   north: 'N',
   master: 'VM',
