@@ -90,7 +90,7 @@ function outputsOf({ out, site, withRestricted }: HandoverWish, context: PageCon
   const isWanted = (path: string): boolean =>
     (path.startsWith(`office/${site}/`) && (withRestricted || !path.endsWith('/restricted.html'))) ||
     tags.some(tag => path.startsWith(`public/B/${tag}/`)) ||
-    /^public\/[^/]+\.js$/u.test(path) ||
+    /^public\/(?:[^/]+\.js|licenses\.txt)$/u.test(path) ||
     path === `print/${site}-binder.pdf` ||
     path === `print/${site}-labels.pdf` ||
     (withRestricted && path === `print/${site}-restricted.pdf`)

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url'
 import { buildSync } from 'esbuild'
+import { bundledLicenses } from './bundled-packages.ts'
 
 type ScriptName = 'box' | 'fleet' | 'tag-entry' | 'worker' | 'slip-code'
 
@@ -20,11 +21,12 @@ export function fleetScript(): string {
   return bundled('fleet')
 }
 
-/** Files of the public folder beside its pages: the worker, and the drawing of a slip as a code. */
+/** Files of the public folder beside its pages: the worker, the drawing of a slip as a code, and whose work is in the scripts. */
 export function publicScripts(): readonly { readonly path: string; readonly content: string }[] {
   return [
     { path: 'public/worker.js', content: bundled('worker') },
-    { path: 'public/slip-code.js', content: bundled('slip-code') }
+    { path: 'public/slip-code.js', content: bundled('slip-code') },
+    { path: 'public/licenses.txt', content: bundledLicenses() }
   ]
 }
 

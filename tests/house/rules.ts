@@ -89,7 +89,10 @@ const PLACES: readonly (readonly [RegExp, readonly Effect[]])[] = [
   // Asked for every day of a year by every rule: too often to go through text.
   [/^src\/domain\/schedule\/days\.ts$/u, ['days']],
   [/^src\/render\/(?:pdf|browser|eleventy)[\w-]*\.ts$/u, ['files', 'process']],
-  [/^src\/render\/(?:page-script|styles|font-faces|template-helpers|template-environment)\.ts$/u, ['files', 'process']],
+  [
+    /^src\/render\/(?:page-script|bundled-packages|styles|font-faces|template-helpers|template-environment)\.ts$/u,
+    ['files', 'process']
+  ],
   // The box page asks the phone for the day it is read on.
   // The worker of the public folder, and the page in its other language.
   [/^src\/page\/(?:worker|languages)\.ts$/u, ['network', 'files', 'process', 'clock']],

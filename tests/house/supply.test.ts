@@ -1,10 +1,15 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { join, resolve } from 'node:path'
+import { buildSync } from 'esbuild'
 import { describe, expect, it } from 'vitest'
+import { BUNDLED_PACKAGES, bundledLicenses } from '../../src/render/bundled-packages.ts'
+import { publicScripts } from '../../src/render/page-script.ts'
 
 const PROJECT = resolve(import.meta.dirname, '../..')
 const read = (path: string): string => readFileSync(join(PROJECT, path), 'utf8')
 const json = <T>(path: string): T => JSON.parse(read(path)) as T
+
+const bundledScripts = ['box.ts', 'fleet.ts', 'tag-entry.ts', 'worker.ts', 'slip-code.ts']
 
 interface Package {
   readonly license?: string
@@ -52,6 +57,37 @@ describe('what the project rests on', () => {
             .every(one => ALLOWED.includes(one))
       )
     expect(others.map(([path, { license }]) => `${path}: ${license}`)).toEqual([])
+  })
+
+  it('names each package of which parts stand in the scripts of the pages, and gives their licenses along', () => {
+    const scripts = readdirSync(join(PROJECT, 'src/page')).filter(name => bundledScripts.includes(name))
+    const { metafile } = buildSync({
+      entryPoints: scripts.map(name => join(PROJECT, 'src/page', name)),
+      absWorkingDir: PROJECT,
+      bundle: true,
+      write: false,
+      outdir: 'out',
+      metafile: true
+    })
+    const packages = Object.keys(metafile.inputs).flatMap(
+      path => /node_modules\/((?:@[^/]+\/)?[^/]+)/u.exec(path)?.[1] ?? []
+    )
+    expect([...new Set(packages)].sort()).toEqual([...BUNDLED_PACKAGES])
+    const notice = bundledLicenses()
+    for (const name of BUNDLED_PACKAGES) {
+      const { license = '' } = json<Package>(`node_modules/${name}/package.json`)
+      expect(section).toContain(`${name} (${license})`)
+      const [, own = ''] = notice.split(`== ${name} `)
+      expect(own.split('\n== ')[0]?.replace(/\s+/gu, ' '), name).toMatch(
+        /^\d+\.\d+\.\d+ .*copyright .*the software is provided "as is"/iu
+      )
+    }
+    expect(publicScripts().map(one => one.path)).toContain('public/licenses.txt')
+  })
+
+  it('names the browser that is brought along, and its license', () => {
+    const { dependencies = {} } = json<Package>('setup/browser/package.json')
+    for (const name of Object.keys(dependencies)) expect(section).toContain(`\`${name}\``)
   })
 
   it('installs without running a script of any package', () => {

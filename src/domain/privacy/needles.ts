@@ -42,9 +42,12 @@ export function findSpelled(text: string, needles: readonly string[]): string | 
 }
 
 const LEAST_PHONE_FIGURES = 7
+/** More of a text need not be there to know it by, and an expression cannot be of any length. */
+const MOST_LETTERS = 200
 
 function spelling(needle: string): RegExp {
-  const letters = [...needle].filter(letter => /[\p{L}\p{N}]/u.test(letter))
+  const all = [...needle].filter(letter => /[\p{L}\p{N}]/u.test(letter))
+  const letters = all.slice(0, MOST_LETTERS)
   const figures = letters.filter(letter => /\d/u.test(letter)).length
   const isPhone = figures >= LEAST_PHONE_FIGURES && figures === letters.length
   const between = isPhone
@@ -52,7 +55,8 @@ function spelling(needle: string): RegExp {
     : figures === letters.length
       ? '[\\s\\-_\u2010-\u2014]?'
       : '[^\\p{L}\\p{N}]{0,2}'
-  return new RegExp(`(?<![\\p{L}\\p{N}])${letters.join(between)}(?![\\p{L}\\p{N}])`, 'u')
+  const end = all.length > MOST_LETTERS ? '' : '(?![\\p{L}\\p{N}])'
+  return new RegExp(`(?<![\\p{L}\\p{N}])${letters.join(between)}${end}`, 'u')
 }
 
 function standsAlone(hay: string, needle: string): boolean {

@@ -41,6 +41,12 @@ describe('a private text', () => {
       expect(findSpelled(text, privateNeedles('+44 1632 960 114')), text).toBeDefined()
   })
 
+  it('a text of any length is known by its beginning', () => {
+    const figures = '1'.repeat(9000)
+    expect(findSpelled(figures.replaceAll('11', '1-1'), [figures])).toBeDefined()
+    expect(findSpelled('1'.repeat(150), [figures])).toBeUndefined()
+  })
+
   it('codes with marks are found', () => {
     expect(findNeedle('use C4471# at the roof', privateNeedles('roof door C4471#, alarm zone 3'))).toBe('c4471#')
   })
