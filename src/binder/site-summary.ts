@@ -58,7 +58,8 @@ export function siteSummary(context: PageContext, words: Words): SiteSummary {
     place: words.binder.places[site.place],
     counts: { boxes, controllers, stations },
     findings,
-    due: dueItems(context),
+    // In the words of the office, whatever the language of the site.
+    due: dueItems({ ...context, words }),
     ...(latitude === undefined || longitude === undefined ? {} : { at: { latitude, longitude } }),
     stop: stopOf(context, words),
     status: site.status,

@@ -9,7 +9,7 @@ import { toolVersion } from './tool-version.ts'
 
 /** Everything dated on these sites, no date first, then by date. */
 export function allDue(contexts: readonly PageContext[]): DueItem[] {
-  return sortedDue(contexts.flatMap(dueItems))
+  return sortedDue(contexts.flatMap(context => dueItems({ ...context, words: EN_US })))
 }
 
 /** What an event needs to know of its site. */

@@ -5,25 +5,11 @@ import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { dueItems } from '../due-items.ts'
-import type { DueItem } from '../due-items.ts'
+import { minutesOf } from '../task-means.ts'
 import { computed, notSupplied, orNotSupplied, stated } from '../values.ts'
 
 const LOG_LINES = 8
 const MONTHS_AHEAD = 12
-/** Time that a task takes where nobody wrote it, min (rule of this project, as on the route sheet). */
-const DEFAULT_MINUTES = 20
-const MINUTES: Readonly<Partial<Record<DueItem['kind'], number>>> = {
-  battery: 10,
-  backflow: 30,
-  'start-up': 60,
-  winterizing: 60,
-  inspection: 30,
-  audit: 60,
-  removal: 60,
-  'warranty-end': 0,
-  'establishment-end': 20
-}
-
 interface Due {
   readonly what: string
   readonly on: IsoDate
@@ -65,9 +51,11 @@ const keyOf = (on: IsoDate): string => on.slice(0, 7)
 function dueDays(context: PageContext): Due[] {
   const { on } = context.plan
   const end = addInterval(on, { months: MONTHS_AHEAD, days: 0 })
-  return dueItems(context).flatMap<Due>(({ what, subject, kind, dueOn, task }) => {
+  const stations = context.site.stations.length
+  return dueItems(context).flatMap<Due>(item => {
+    const { what, subject, dueOn, task } = item
     if (dueOn === undefined) return []
-    const minutes = task?.minutesS === undefined ? (MINUTES[kind] ?? DEFAULT_MINUTES) : task.minutesS / 60
+    const minutes = minutesOf(item, { stations })
     const named = subject === context.site.id ? what : `${what}, ${subject}`
     const days: IsoDate[] = []
     const step = task?.repeats
