@@ -36,9 +36,15 @@ function showToday(controller: PageData['controllers'][number], today: IsoDate, 
   one('.today-lines', place)?.replaceChildren(...lines.map(lineOf))
 }
 
-/** The picture comes when the page is there: on a thin line it would take from it. Without script it stands in the page. */
+/**
+ * The picture comes when the page is there: on a thin line it would take from it. Without script it stands in the page; where it cannot be had,
+ * its place goes.
+ */
 function showPhoto(): void {
-  for (const kept of all('noscript')) if (kept.parentElement) kept.parentElement.innerHTML = kept.innerHTML
+  const link = one('.thumb')
+  if (!link) return
+  link.innerHTML = one('noscript', link)?.innerHTML ?? ''
+  one('img', link)?.addEventListener('error', () => link.remove())
 }
 
 const DATE = /(\d{4}-\d\d-\d\d)/u
