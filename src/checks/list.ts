@@ -13,6 +13,7 @@ import { backflowRegister } from './closeout/backflow-register.ts'
 import { closeoutContacts } from './closeout/contacts.ts'
 import { closeoutEstablishment } from './closeout/establishment.ts'
 import { noLocation } from './closeout/no-location.ts'
+import { numberSkipped } from './closeout/number-skipped.ts'
 import { closeoutPhotographs } from './closeout/photographs.ts'
 import { recordDrawingCheck } from './closeout/record-drawing.ts'
 import { closeoutSignOffs } from './closeout/sign-offs.ts'
@@ -141,6 +142,7 @@ export const CHECKS: readonly Check[] = [
   closeoutContacts,
   closeoutEstablishment,
   noLocation,
+  numberSkipped,
   closeoutPhotographs,
   recordDrawingCheck,
   closeoutSignOffs,

@@ -9,7 +9,7 @@ export const noLocation: SiteCheck = {
     code: 'closeout/no-location',
     severity: 'warning',
     looksAt:
-      'A valve, controller, splice or shut-off that nothing says the place of: no box, no words, not on the drawing; on a site that was accepted the backflow assembly too.',
+      'A valve, controller, splice or shut-off that nothing says the place of: no box, no words, not on the drawing; on a site that was accepted the backflow assembly and the filters too.',
     why: 'What nobody can find cannot be shut, read or mended.',
     sources: ['nc-record-drawing', 'project-rule'],
     fix: 'Name its box, say in words where it is, or write it under drawing: places. An error once the site is closed out.',
@@ -28,18 +28,24 @@ export const noLocation: SiteCheck = {
       subject: site.id,
       at: at(site),
       message: `Nothing says where these are: ${joined(lacking)}.`,
-      fix: 'Name the box of each, say in words where it is, or write it under drawing: places.',
+      fix: [
+        'Name the box of each, say in words where it is, or write it under drawing: places.',
+        ...(lacking.includes(FILTERS) ? ['Where there is no filter, write "filters: none" under installation.'] : [])
+      ].join(' '),
       values: { count: lacking.length },
       ...(site.status === 'closed-out' ? { severity: 'error' as const } : {})
     })
   }
 }
 
+const FILTERS = 'filters'
+
 function lost(site: Site): string[] {
   const { controllers, stations, supplies } = site
-  const drawn = (what: PlaceKind, of: string): boolean =>
-    site.drawing?.places.some(one => one.what === what && one.of === of) === true
-  const handedOver = closedOut(site) !== undefined
+  const drawn = (what: PlaceKind, of?: string): boolean =>
+    site.drawing?.places.some(one => one.what === what && (of === undefined || one.of === of)) === true
+  const closeout = closedOut(site)
+  const handedOver = closeout !== undefined
   return [
     ...supplies.filter(one => !one.shutOff && !drawn('shut-off', one.id)).map(one => `shut-off of ${one.id}`),
     ...supplies
@@ -54,6 +60,7 @@ function lost(site: Site): string[] {
     ...stations.filter(one => one.valves.some(valve => !valve.box)).map(one => `valve of ${one.id}`),
     ...stations
       .filter(one => one.splices.some(splice => !splice.box && !splice.where) && !drawn('splice', one.id))
-      .map(one => `splice of ${one.id}`)
+      .map(one => `splice of ${one.id}`),
+    ...(handedOver && closeout.installation?.filters === undefined && !drawn('filter') ? [FILTERS] : [])
   ]
 }
