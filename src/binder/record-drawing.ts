@@ -5,8 +5,8 @@ import { markName, unplacedName } from './place-names.ts'
 import { boxFigure, placeText, recordFigure } from './plan-figure.ts'
 import { notSupplied, orNotSupplied, stated } from './values.ts'
 
-/** A detail beside a photograph, mm. */
-const DETAIL = { widthMm: 84, heightMm: 62 } as const
+/** A detail beside a photograph, mm: three of them fill a sheet. */
+const DETAIL = { A4: { widthMm: 84, heightMm: 58 }, Letter: { widthMm: 84, heightMm: 53 } } as const
 
 /** The drawing with its tables, and how to find each box. Where nothing has a place it says so and gives the ties as they are. */
 export function recordDrawingBlocks(context: PageContext): Block[] {
@@ -15,9 +15,9 @@ export function recordDrawingBlocks(context: PageContext): Block[] {
   if (!figure) return [{ kind: 'not-supplied', text: words.drawing.none.text }, tieTable(context)]
   const { turned, ...plan } = figure
   return [
-    { kind: 'sheet', figure: plan, wide: turned, caption: words.drawing.caption(plan.scale.text) },
     placeTable(context),
     ...unplacedTable(context),
+    { kind: 'sheet', figure: plan, wide: turned, caption: words.drawing.caption(plan.scale.text) },
     ...findBlocks(context)
   ]
 }
@@ -87,7 +87,7 @@ function findBlocks(context: PageContext): Block[] {
   const { site, words } = context
   const w = words.drawing.find
   const found = site.boxes.flatMap<Block>(box => {
-    const figure = boxFigure(box.id, DETAIL, context)
+    const figure = boxFigure(box.id, DETAIL[site.paper], context)
     if (!figure) return []
     const [photo] = box.photos
     return [

@@ -1,4 +1,6 @@
+import { sum } from '../base/collections.ts'
 import type { Binder, Block, Section } from '../binder/blocks.ts'
+import { roughMm } from './rough-height.ts'
 import { cssString } from './styles.ts'
 
 /** Sections between two page breaks. They share a running head, so they share a named page. */
@@ -31,41 +33,52 @@ export function binderParts({ sections }: Binder): BinderPart[] {
   return parts
 }
 
-/** So many drawings or lists after a wide table stay on its turned paper; more go back to upright pages. */
-const FEW = 2
+/** So much stays on turned paper with a wide table rather than begin an upright sheet that it would not half fill, mm. */
+const BESIDE_WIDE_MM = 128
+/** A passage that leads to a wide table leaves room for the table. */
+const LEAD_MM = 80
 
 /**
  * A wide table turns the paper, and takes the words that lead to it along: a heading or a paragraph alone on an upright page would be
- * stranded. A drawing or two after it stay with it.
+ * stranded. What stands before the first, between two or after the last stays with it too where it is short.
  */
 export function runsOfPaper(blocks: readonly Block[]): Run[] {
   const runs: { wide: boolean; blocks: Block[] }[] = []
-  for (const [index, block] of blocks.entries()) {
-    const last = runs.at(-1)
-    const wide = isWide(block) || (last?.wide === true && staysTurned(blocks, index))
+  for (const block of blocks) {
+    const [last, wide] = [runs.at(-1), isWide(block)]
     if (last && last.wide === wide) last.blocks.push(block)
-    else runs.push({ wide, blocks: wide && last ? [...takeLead(last.blocks), block] : [block] })
+    else
+      runs.push({ wide, blocks: last && block.kind === 'table' && wide ? [...takeLead(last.blocks), block] : [block] })
   }
+  for (const [index, run] of runs.entries())
+    if (hasWideTable(runs[index - 1])) runs[index - 1]?.blocks.push(...takeTail(run))
   const filled = runs.filter(run => run.blocks.length > 0)
-  return filled.length > 0 ? joined(filled) : [{ wide: false, blocks: [] }]
+  const turned = filled.map((run, index) => ({
+    ...run,
+    wide: run.wide || ([filled[index - 1], filled[index + 1]].some(hasWideTable) && isShort(run.blocks))
+  }))
+  return turned.length > 0 ? joined(turned) : [{ wide: false, blocks: [] }]
+}
+
+const hasWideTable = (run: Run | undefined): boolean =>
+  run?.blocks.some(block => block.kind === 'table' && isWide(block)) === true
+
+const isShort = (blocks: readonly Block[]): boolean => sum(blocks.map(roughMm)) <= BESIDE_WIDE_MM
+
+/** What belongs to a wide table before the next heading: its drawing, mostly. */
+function takeTail({ wide, blocks }: { wide: boolean; blocks: Block[] }): Block[] {
+  const heading = blocks.findIndex(block => block.kind === 'heading')
+  return !wide && heading > 0 && isShort(blocks.slice(0, heading)) ? blocks.splice(0, heading) : []
 }
 
 function isWide(block: Block): boolean {
   return (block.kind === 'table' || block.kind === 'attachment' || block.kind === 'sheet') && block.wide === true
 }
 
-function staysTurned(blocks: readonly Block[], index: number): boolean {
-  let [first, end] = [index, index]
-  while (isFollower(blocks[first - 1])) first -= 1
-  while (isFollower(blocks[end])) end += 1
-  return end > index && end - first <= FEW
-}
-
-function isFollower(block: Block | undefined): boolean {
-  return block?.kind === 'figure' || block?.kind === 'list'
-}
-
+/** The words before a table; a short passage under its own heading goes along whole. */
 function takeLead(blocks: Block[]): Block[] {
+  const heading = blocks.findLastIndex(block => block.kind === 'heading')
+  if (heading > 0 && sum(blocks.slice(heading).map(roughMm)) <= LEAD_MM) return blocks.splice(heading)
   let from = blocks.length
   while (from > 0 && isLead(blocks[from - 1])) from -= 1
   return blocks.splice(from)
@@ -86,16 +99,43 @@ function joined(runs: readonly Run[]): Run[] {
   return merged
 }
 
-/** Page rules that only a document's own data can write: paper, running foot, running head of each part. */
+/**
+ * Page rules that only a document's own data can write: paper, running foot, and the running head of each part on the outer edge of its side.
+ * Turned paper is bound at its top or at its foot, as the printer turns it, so that both clear the holes.
+ */
 export function binderPageCss(binder: Binder): string {
   const paper = binder.paper === 'A4' ? 'A4' : 'letter'
-  const foot = `@bottom-left{content:"${cssString(binder.running.left)}\\2003 ${cssString(binder.running.right)}"}`
-  const parts = binderParts(binder).flatMap(({ page, title, sections }) => {
-    const head = `@top-right{content:"${sections[0]?.number ?? ''}\\2003 ${cssString(title)}"}`
-    const wide = `@page ${page}-wide{size:${paper} landscape;margin:25mm 15mm 18mm 18mm;${head}}`
-    return [`@page ${page}{${head}}`, wide]
+  const foot = `content:"${cssString(binder.running.left)}\\2003 ${cssString(binder.running.right)}"`
+  const parts = binderParts(binder).flatMap(part => {
+    const head = `content:"${cssString(headOf(part))}"`
+    const turned = `${part.page}-wide`
+    return [
+      `@page ${turned}{size:${paper} landscape;margin:23mm 16.5mm;${TURNED_EDGES}}`,
+      ...[part.page, turned].flatMap(page => [
+        `@page ${page}{@top-right{${head}}}`,
+        `@page ${page}:left{@top-left{${head}}@top-right{content:none}}`
+      ])
+    ]
   })
-  return [`@page{size:${paper};${foot}}`, ...parts, attachmentCss(binder.paper)].join('\n')
+  const feet = `@page{size:${paper};@bottom-left{${foot}}}@page :left{@bottom-right{${foot}}}`
+  return [feet, ...parts, attachmentCss(binder.paper)].join('\n')
+}
+
+/** Head and foot close to the text, so that they clear the holes too. */
+const TURNED_EDGES = ['bottom-left', 'bottom-right']
+  .map(box => `@${box}{margin-top:0.8mm;padding-top:0.8mm}`)
+  .concat(['top-left', 'top-right'].map(box => `@${box}{padding-bottom:2mm}`))
+  .join('')
+
+/** Letters that a running head holds in one line of upright paper. */
+const HEAD_MOST = 105
+
+/** "5 Valve boxes · 6 Record drawing": all sections of the part, since each sheet of it may hold any; the first and the last where they are many. */
+export function headOf({ sections }: BinderPart): string {
+  const names = sections.map(({ number, section }) => `${number}\u2002${section.title}`)
+  const all = names.join(' \u00b7 ')
+  if (all.length <= HEAD_MOST) return all
+  return [names[0], names.at(-1)].join(' \u2026 ')
 }
 
 /** What a page leaves for a sheet that is bound in, below its caption, mm: upright and turned. */

@@ -32,6 +32,9 @@ export interface TableCell {
   readonly footnote?: number
 }
 
+/** A dash says that there is none; how it came to be known is no matter. */
+const isNothing = (text: string): boolean => text === '' || text === '–'
+
 const isAbsence = (standing: Standing): boolean => standing === 'not-supplied' || standing === 'not-computed'
 
 export function tableView(block: TableBlock): TableView {
@@ -58,8 +61,9 @@ export function tableView(block: TableBlock): TableView {
     const cells = row.map((value, index): TableCell => {
       const column = columns[index]
       const inHead = column?.standing === value.standing
-      const footnote = inHead && column?.footnote ? undefined : number(value.note)
-      const marked = !inHead && value.standing !== rowStanding
+      const bare = isNothing(value.text) || (inHead && column?.footnote !== undefined)
+      const footnote = bare ? undefined : number(value.note)
+      const marked = !isNothing(value.text) && !inHead && value.standing !== rowStanding
       return { value, align: column?.align ?? 'left', marked, ...(footnote ? { footnote } : {}) }
     })
     return { cells, ...(rowStanding ? { standing: rowStanding } : {}) }
@@ -98,7 +102,7 @@ function sharedStanding(rows: TableBlock['rows'], index: number): Standing | und
 function standingOfRow(row: readonly Value[], columns: readonly TableColumn[]): Standing | undefined {
   const first = row.findIndex(({ standing }) => standing !== 'stated')
   const numbers = row.filter(({ text, standing }, index) => {
-    return index >= first && text !== '' && !isAbsence(standing) && columns[index]?.standing !== standing
+    return index >= first && !isNothing(text) && !isAbsence(standing) && columns[index]?.standing !== standing
   })
   const standing = numbers[0]?.standing
   if (first < 1 || numbers.length < 3 || standing === 'stated') return undefined
@@ -112,5 +116,5 @@ function sharedNote(rows: TableBlock['rows'], index: number): string | undefined
 }
 
 function valuesOf(rows: TableBlock['rows'], index: number): Value[] {
-  return rows.flatMap(row => row[index] ?? []).filter(({ text, standing }) => text !== '' && !isAbsence(standing))
+  return rows.flatMap(row => row[index] ?? []).filter(({ text, standing }) => !isNothing(text) && !isAbsence(standing))
 }

@@ -57,6 +57,7 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     fieldName,
     labelView: (label: Label, cut?: LabelSheet['cut']) =>
       labelView(label, { ...words.label, ...words.pages.label }, cut),
+    isLong: ({ lines }: { readonly lines: readonly string[] }) => lines.length > LONG_STEP,
     labelPage,
     labelSheets,
     binderParts,
@@ -68,6 +69,9 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     tagHref
   }
 }
+
+/** Lines of a working that stay on one sheet; more may go over to the next. */
+const LONG_STEP = 14
 
 /** The key of all standings, in one order everywhere: each as a sample value, so that the key shows what it explains. */
 function standingsKey(standings: Words['pages']['standings']): readonly { value: Value; means: string }[] {

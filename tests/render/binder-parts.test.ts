@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Binder, Block, Section } from '../../src/binder/blocks.ts'
-import { binderPageCss, binderParts, runsOfPaper } from '../../src/render/binder-parts.ts'
+import { binderPageCss, binderParts, headOf, runsOfPaper } from '../../src/render/binder-parts.ts'
 import { coverLook } from '../../src/render/cover-look.ts'
 import { BINDER_METRIC } from '../look/binder-metric.ts'
 
@@ -9,12 +9,15 @@ const heading: Block = { kind: 'heading', id: 'h', text: 'h' }
 const narrow: Block = { kind: 'table', columns: [], rows: [] }
 const wide: Block = { ...narrow, wide: true }
 const list: Block = { kind: 'list', ordered: false, items: [] }
+/** More than half a sheet. */
+const long: Block = { kind: 'table', columns: [], rows: [], blankRows: 20 }
+const sheet: Block = { kind: 'attachment', file: 'a.pdf', picture: false, page: 1, wide: true, caption: 'a' }
 const kinds = (blocks: readonly Block[]) =>
   runsOfPaper(blocks).map(run => `${run.wide ? 'wide' : 'upright'}: ${run.blocks.map(block => block.kind).join(' ')}`)
 
 describe('runs of paper', () => {
   it('a wide table turns the paper and takes along the words that lead to it', () => {
-    expect(kinds([narrow, heading, words, wide, narrow])).toEqual([
+    expect(kinds([long, heading, words, wide, long])).toEqual([
       'upright: table',
       'wide: heading paragraph table',
       'upright: table'
@@ -29,9 +32,21 @@ describe('runs of paper', () => {
     expect(kinds([wide, heading, wide])).toEqual(['wide: table heading table'])
   })
 
-  it('up to two lists or drawings stay with their table, three go back', () => {
-    expect(kinds([wide, list, list, narrow])).toEqual(['wide: table list list', 'upright: table'])
-    expect(kinds([wide, list, list, list])).toEqual(['wide: table', 'upright: list list list'])
+  it('what would not half fill an upright sheet stays on turned paper, before, between and after', () => {
+    expect(kinds([narrow, wide, list, narrow, wide, narrow])).toEqual(['wide: table table list table table table'])
+    expect(kinds([long, wide])).toEqual(['upright: table', 'wide: table'])
+  })
+
+  it('what stands before the next heading stays with its table, where the rest goes back', () => {
+    expect(kinds([wide, list, heading, long])).toEqual(['wide: table list', 'upright: heading table'])
+  })
+
+  it('a sheet that is bound in turns nothing but itself', () => {
+    expect(kinds([heading, words, sheet, narrow])).toEqual([
+      'upright: heading paragraph',
+      'wide: attachment',
+      'upright: table'
+    ])
   })
 
   it('a section with nothing in it still has a place for its title', () => {
@@ -65,6 +80,14 @@ describe('parts of a binder', () => {
     const css = binderPageCss({ ...binder(section('a', true)), paper: 'Letter' })
     expect(css).toContain('@page{size:letter;')
     expect(css).toContain('@page part-1-wide{size:letter landscape;')
+  })
+
+  it('a running head names every section of its part, and first and last where they are many', () => {
+    const [few] = binderParts(binder(section('a', true), section('b', false)))
+    expect(few && headOf(few)).toBe('1\u2002a · 2\u2002b')
+    const names = Array.from({ length: 9 }, (_, index) => 'section of a long name '.repeat(index + 1))
+    const [many] = binderParts(binder(...names.map((name, index) => section(name.trim(), index === 0))))
+    expect(many && headOf(many)).toMatch(/^1\u2002section of a long name … 9\u2002section/u)
   })
 
   it('a quote, a backslash or a tag in a running foot cannot break out of the style', () => {

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Binder } from '../../src/binder/blocks.ts'
 import type { LabelSheet } from '../../src/binder/pages.ts'
@@ -39,6 +40,58 @@ async function print(template: string, view: Binder | LabelSheet): Promise<Uint8
   return (await printPdf(opened.browser, job)).bytes
 }
 
+/** As paper.css has them; a hole reaches 16.3 mm from the edge. */
+const HOLE_MARGIN_MM = { inner: 23, outer: 17, reach: 16.3 } as const
+
+interface TextEdges {
+  readonly number: number
+  readonly turned: boolean
+  readonly leftMm: number
+  readonly rightMm: number
+  readonly topMm: number
+  readonly bottomMm: number
+  /** From the page number to the nearer edge. */
+  readonly numberMm: number
+}
+
+/** How near text comes to each edge of each page, as another program reads it. */
+async function textEdges(data: Uint8Array): Promise<TextEdges[]> {
+  const task = getDocument({
+    data: data.slice(),
+    verbosity: VerbosityLevel.ERRORS,
+    useSystemFonts: false,
+    disableFontFace: true
+  })
+  try {
+    const document = await task.promise
+    return await Promise.all(
+      Array.from({ length: document.numPages }, async (_, index) => {
+        const page = await document.getPage(index + 1)
+        const [, , width = 0, height = 0] = page.view
+        const { items } = await page.getTextContent()
+        const texts = items.flatMap(item => ('str' in item && item.str.trim() !== '' ? [item] : []))
+        const mm = (points: number): number => (points * 25.4) / 72
+        const lefts = texts.map(one => Number(one.transform[4]))
+        const rights = texts.map(one => Number(one.transform[4]) + one.width)
+        const bases = texts.map(one => Number(one.transform[5]))
+        const number = texts.find(one => one.str.trim() === String(index + 1) && Number(one.transform[5]) < 60)
+        const at = Number(number?.transform[4] ?? Number.NaN)
+        return {
+          number: index + 1,
+          turned: width > height,
+          leftMm: mm(Math.min(...lefts)),
+          rightMm: mm(width - Math.max(...rights)),
+          topMm: mm(height - Math.max(...texts.map(one => Number(one.transform[5]) + one.height * 0.8))),
+          bottomMm: mm(Math.min(...bases)),
+          numberMm: mm(Math.min(at, width - at))
+        }
+      })
+    )
+  } finally {
+    await task.destroy()
+  }
+}
+
 describe('printed labels', () => {
   it('hold each code twice, apart, and both are read from the sheet and from its photocopy', async () => {
     const sheet: LabelSheet = { ...LABELS_METRIC, labels: LABELS_METRIC.labels.slice(0, 3) }
@@ -74,6 +127,25 @@ describe('printed binders', () => {
       const titles = pdf.bookmarks.map(bookmark => bookmark.title)
       for (const section of binder.sections) expect(titles.some(title => title.includes(section.title))).toBe(true)
       expect(pdf.sizes.some(([width, height]) => width > height)).toBe(binder === BINDER_METRIC)
+    }
+  )
+
+  it.each([BINDER_METRIC, BINDER_US])(
+    'of $paper keep text off the holes: their margin is on the left of odd pages, on the right of even ones, and clear on turned ones',
+    async binder => {
+      const pages = await textEdges(await print('pages/binder.njk', binder))
+      const upright = pages.filter(({ turned }) => !turned)
+      expect(new Set(upright.map(({ number }) => number % 2)).size).toBe(2)
+      for (const { number, leftMm, rightMm } of upright) {
+        const [inner, outer] = number % 2 === 1 ? [leftMm, rightMm] : [rightMm, leftMm]
+        // A label of a drawing may stand out by its last letter.
+        expect(inner, `page ${number}`).toBeGreaterThan(HOLE_MARGIN_MM.inner - 2)
+        expect(outer, `page ${number}`).toBeGreaterThan(HOLE_MARGIN_MM.outer - 2)
+      }
+      for (const { number, topMm, bottomMm } of pages.filter(({ turned }) => turned))
+        expect(Math.min(topMm, bottomMm), `page ${number}`).toBeGreaterThan(HOLE_MARGIN_MM.reach)
+      for (const { number, numberMm } of upright.filter(one => one.number > 1))
+        expect(numberMm, `page ${number}`).toBeLessThan(HOLE_MARGIN_MM.outer + 25)
     }
   )
 

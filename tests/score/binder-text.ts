@@ -33,6 +33,10 @@ export async function binderText(path: string): Promise<BinderText> {
   return { pageTexts: pages, sections, whole: pages.join('') }
 }
 
+/** Room of the running head, points: the upper margins of paper.css and binder-parts.ts, 20 and 23 mm. */
+const UPRIGHT_HEAD = 56.6
+const TURNED_HEAD = 65.1
+
 async function textsOf(data: Uint8Array): Promise<string[]> {
   const task = getDocument({
     data: data.slice(),
@@ -44,8 +48,13 @@ async function textsOf(data: Uint8Array): Promise<string[]> {
     const document = await task.promise
     const texts: string[] = []
     for (let number = 1; number <= document.numPages; number += 1) {
-      const { items } = await (await document.getPage(number)).getTextContent()
-      texts.push(squeezed(items.map(item => ('str' in item ? item.str : '')).join(' ')))
+      const page = await document.getPage(number)
+      const [, , width = 0, height = 0] = page.view
+      const head = height - (width > height ? TURNED_HEAD : UPRIGHT_HEAD)
+      const { items } = await page.getTextContent()
+      // A running head names sections that do not begin here.
+      const own = items.flatMap(item => ('str' in item && Number(item.transform[5]) < head ? [item.str] : []))
+      texts.push(squeezed(own.join(' ')))
     }
     return texts
   } finally {

@@ -85,8 +85,17 @@ function things(context: PageContext): Row[] {
       ])
     },
     { label: w.designPressure, value: designPressure ? stated(showStated(designPressure)) : notSupplied(words) },
-    ...told(context, ['mains', 'filters', 'pumps', 'quickCouplers', 'grounding'])
+    { label: w.mains, value: joined([site.closeout?.installation?.mains ?? mainsOf(site)]) },
+    ...told(context, ['filters', 'pumps', 'quickCouplers', 'grounding'])
   ]
+}
+
+/** The pipe from each supply to its valves, as the supply itself has it. */
+function mainsOf({ supplies }: PageContext['site']): string {
+  const runs = supplies.flatMap(({ id, pipe = [] }) =>
+    pipe.map(one => [id, one.size ?? showStated(one.inside), showStated(one.length)].join(', '))
+  )
+  return [...new Set(runs)].join('; ')
 }
 
 interface Part {

@@ -18,7 +18,7 @@ export function budgetSection(context: PageContext): Section {
   const blocks: Block[] = [
     { kind: 'paragraph', text: w.lead },
     yearFacts(context),
-    ...(hasWater ? [monthsTable(context), monthsFigure(context)] : []),
+    ...(hasWater ? [monthsFigure(context), monthsTable(context)] : []),
     ...(site.budget?.form === 'ordinance 2015' ? [zonesTable(context)] : []),
     ...(plan.budget.periods.length > 0 ? [meterTable(context)] : [])
   ]

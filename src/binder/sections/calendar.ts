@@ -25,7 +25,7 @@ export function calendarSection(context: PageContext): Section {
   return {
     id: 'calendar',
     title: words.handover.sections.calendar,
-    newPage: true,
+    newPage: false,
     blocks: [
       { kind: 'paragraph', text: w.lead },
       months(due, context),

@@ -13,7 +13,7 @@ export function contactsSection(context: PageContext): Section {
   return {
     id: 'contacts',
     title: words.binder.sections.contacts,
-    newPage: false,
+    newPage: true,
     notSupplied: site.contacts.length === 0,
     blocks:
       site.contacts.length === 0

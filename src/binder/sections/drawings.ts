@@ -49,18 +49,19 @@ export function drawingsSection(context: PageContext): Section {
       { kind: 'paragraph', text: w.lead },
       list,
       ...drawingRecord(context),
+      ...chartFacts(context),
       ...recordDrawingBlocks(context),
       ...attachmentBlocks(
         context,
         sheets.map(one => ({ ...one, title: [one.number, one.title].filter(Boolean).join(' ') }))
       ),
-      ...chartBlocks(context)
+      ...controllerCharts(context)
     ]
   }
 }
 
-/** What is said of the charts, and each on a page of its own. */
-function chartBlocks(context: PageContext): Block[] {
+/** What is said of the charts; each stands on a sheet of its own after the drawing. */
+function chartFacts(context: PageContext): Block[] {
   const { site, words } = context
   const w = words.closeout.drawings
   const charts = site.closeout?.charts
@@ -79,7 +80,6 @@ function chartBlocks(context: PageContext): Block[] {
         { label: w.chartApproved, value: orNotSupplied(charts?.approved, words, true) },
         ...chartRows(context)
       ]
-    },
-    ...controllerCharts(context)
+    }
   ]
 }

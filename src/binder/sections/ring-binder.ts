@@ -22,7 +22,7 @@ export function ringBinderSection({ site, plan, words }: PageContext, sections: 
   return {
     id: 'ring-binder',
     title: words.handover.sections.binderSet,
-    newPage: true,
+    newPage: false,
     blocks: [
       { kind: 'paragraph', text: w.lead },
       {
@@ -46,7 +46,7 @@ export function ringBinderSection({ site, plan, words }: PageContext, sections: 
         kind: 'facts',
         caption: w.files,
         rows: [
-          { label: w.manual, value: orNotSupplied(digital?.manual, words) },
+          { label: w.manual, value: stated(digital?.manual ?? w.manualText) },
           { label: w.organization, value: stated(w.organizationText) },
           { label: w.drawings, value: orNotSupplied(digital?.drawings, words) },
           { label: w.markUps, value: orNotSupplied(digital?.markUps, words) },

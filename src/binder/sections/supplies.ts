@@ -41,9 +41,6 @@ function backflowRows({ id, backflow }: Supply, { plan, words }: PageContext): {
   const due = plan.backflows.get(id)?.dueOn
   return [
     ...rows,
-    { label: w.serial, value: orNotSupplied(backflow.serial, words, true) },
-    { label: w.tested, value: orNotSupplied(backflow.tested, words, true) },
-    { label: w.tester, value: orNotSupplied(backflow.tester, words) },
     {
       label: w.due,
       value:

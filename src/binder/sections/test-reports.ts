@@ -33,7 +33,7 @@ export function testReportsSection(context: PageContext): Section {
   return {
     id: 'test-reports',
     title: words.closeout.sections.tests,
-    newPage: true,
+    newPage: false,
     notSupplied: tests.length === 0,
     blocks: [
       { kind: 'paragraph', text: w.lead },

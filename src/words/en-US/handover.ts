@@ -230,6 +230,7 @@ export const handoverWords = {
     page: 'Box pages',
     pageText: 'readable at 320 px width, contrast 7 to 1, buttons of 44 px, without script',
     organization: 'Order',
+    manualText: 'PDF with bookmarks, printed with this set',
     organizationText: 'by section, with bookmarks, running page numbers, an index and the list of what is not supplied',
     tabNames: {
       safety: 'Safety and contacts',

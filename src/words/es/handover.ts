@@ -240,6 +240,7 @@ export const handoverWords = {
     page: 'Páginas de arqueta',
     pageText: 'legibles a 320 px de ancho, contraste de 7 a 1, botones de 44 px, sin script',
     organization: 'Orden',
+    manualText: 'PDF con marcadores, impreso con este juego',
     organizationText:
       'por apartados, con marcadores, páginas numeradas, un índice y la lista de lo que no se ha facilitado',
     tabNames: {
