@@ -12,6 +12,12 @@ export interface LabelNote {
   readonly noPlan?: true
 }
 
+/** Labels that were made, and what the sheet had no room for. */
+export interface LabelTally {
+  readonly made: number
+  readonly notes: readonly LabelNote[]
+}
+
 /** The sheet without the labels whose words do not fit, and what is to be told of the others. */
 export function roomyLabels(sheet: LabelSheet, words: Words): { sheet: LabelSheet; notes: readonly LabelNote[] } {
   const looked = sheet.labels.map(label => ({ label, note: noteOf(label, sheet, words) }))

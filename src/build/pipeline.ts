@@ -108,7 +108,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
 }
 
 function labelReport(built: readonly SiteDigest[], publicAddress: string, { labelWish }: PrintWish): LabelReport {
-  const notes = built.flatMap(one => (one.built?.labelNotes ?? []).map(note => ({ site: one.id, note })))
+  const notes = built.flatMap(one => (one.built?.labels.notes ?? []).map(note => ({ site: one.id, note })))
   return {
     reach: labelReach(publicAddress, labelWish),
     notes: notes.map(({ site, note }) => labelNoteText(site, note)),

@@ -38,7 +38,7 @@ export async function printAll(printing: Printing): Promise<PrintReport> {
     })
     return [
       ...(print?.binders ? [one('binder')] : []),
-      ...(print?.labels && hasTags(built) ? [{ ...one('labels'), ...sheetOf(print) }] : []),
+      ...(print?.labels && hasTags(built) && built.labels.made > 0 ? [{ ...one('labels'), ...sheetOf(print) }] : []),
       ...(print?.charts && built.summary.counts.controllers > 0 ? [one('charts')] : []),
       ...(print?.restricted ? [one('restricted')] : [])
     ]

@@ -9,7 +9,7 @@ import type { Feature } from '../export/geojson.ts'
 import { wireRows } from '../export/wire-schedule-csv.ts'
 import type { Site } from '../model/site.ts'
 import { EN_US } from '../words/words.ts'
-import type { LabelNote } from './label-notes.ts'
+import type { LabelTally } from './label-notes.ts'
 
 /** What is left of a site once its own pages are made: everything that the pages and files of the whole fleet need. */
 export interface SiteDigest {
@@ -29,9 +29,11 @@ export interface BuiltDigest {
   readonly features: readonly Feature[]
   readonly wires: readonly (readonly Cell[])[]
   readonly json: object
-  /** What its lid labels had no room for. */
-  readonly labelNotes: readonly LabelNote[]
+  /** Its lid labels. */
+  readonly labels: LabelTally
 }
+
+const NO_LABELS: LabelTally = { made: 0, notes: [] }
 
 /** As it reads back from a file, so that it makes no difference whether it was kept or made this time. */
 export function digestOf(
@@ -39,13 +41,13 @@ export function digestOf(
   findings: readonly Finding[],
   context?: PageContext,
   tags: readonly string[] = [],
-  labelNotes: readonly LabelNote[] = []
+  labels: LabelTally = NO_LABELS
 ): SiteDigest {
-  const digest: SiteDigest = { id, findings, ...(context ? { built: builtDigest(context, tags, labelNotes) } : {}) }
+  const digest: SiteDigest = { id, findings, ...(context ? { built: builtDigest(context, tags, labels) } : {}) }
   return JSON.parse(JSON.stringify(digest)) as SiteDigest
 }
 
-function builtDigest(context: PageContext, tags: readonly string[], labelNotes: readonly LabelNote[]): BuiltDigest {
+function builtDigest(context: PageContext, tags: readonly string[], labels: LabelTally): BuiltDigest {
   const { site } = context
   return {
     summary: siteSummary(context, EN_US),
@@ -56,6 +58,6 @@ function builtDigest(context: PageContext, tags: readonly string[], labelNotes: 
     features: siteFeatures(site),
     wires: wireRows(context),
     json: siteJson(context),
-    labelNotes
+    labels
   }
 }

@@ -13,14 +13,13 @@ import type { Fleet } from '../model/fleet.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
 import { wordsOf } from '../words/languages.ts'
 import { roomyLabels } from './label-notes.ts'
-import type { LabelNote } from './label-notes.ts'
+import type { LabelTally } from './label-notes.ts'
 
 /** The pages of one site, and the tags whose page is among them. */
 export interface SitePages {
   readonly pages: readonly PagePlan[]
   readonly tags: readonly string[]
-  /** What the lid labels had no room for. */
-  readonly labelNotes: readonly LabelNote[]
+  readonly labels: LabelTally
 }
 
 /** Two boxes with one tag: the first keeps the page, be it of this site or of one whose name sorts before it. */
@@ -33,7 +32,7 @@ export function planSitePages(context: PageContext, fleet: Fleet, labelWish?: La
   return {
     pages: [...boxes.pages, ...officePages(context, labels.sheet)],
     tags: boxes.tags,
-    labelNotes: labels.notes
+    labels: { made: labels.sheet.labels.length, notes: labels.notes }
   }
 }
 

@@ -58,12 +58,12 @@ async function planSite(unit: SiteUnit, common: SharedWork): Promise<PlannedSite
   const { sources, findings, site } = assessed
   const [context] = await withAttachments(assessed, unit, common)
   if (!context || !site) return { digest: digestOf(sources.id, findings), pages: [], files: [] }
-  const { pages, tags, labelNotes } = planSitePages(context, fleet, unit.labelWish)
+  const { pages, tags, labels } = planSitePages(context, fleet, unit.labelWish)
   const files = [
     ...(await photoOutputs(withPhotosThere(site, sources), sources)),
     ...(await attachmentOutputs(site, sources))
   ]
-  return { digest: digestOf(sources.id, findings, context, tags, labelNotes), pages, files }
+  return { digest: digestOf(sources.id, findings, context, tags, labels), pages, files }
 }
 
 function assessUnit(unit: SiteUnit, common: SharedWork): { readonly assessed: AssessedSite; readonly fleet: Fleet } {

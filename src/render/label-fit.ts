@@ -28,6 +28,8 @@ export interface LabelFit {
   readonly hazardMm: number
   readonly tagMm: number
   readonly siteMm: number
+  /** As they stand on it: shortened where they are too long for any type. */
+  readonly text: Pick<Label, 'site' | 'battery' | 'coil' | 'foot'>
   /** Type of the address. */
   readonly urlMm: number
   /** What the type of the lower part is set larger or smaller by. */
@@ -58,6 +60,9 @@ const TAG_LETTER_EM = MONO_EM + 0.015
 const LARGEST_TAG = 19
 /** As printed: read at arm's length (common practice, no source). */
 const LEAST_TAG = 6
+/** What is longer than a tag is none; a finding says so, and it stands there as it was written. */
+const TAG_LETTERS = 7
+const LEAST_LONG_TAG = 1.5
 const HAZARD = { largest: 15 * MM_PER_PT, least: 7 * MM_PER_PT, edges: 2.2, sides: 22, symbolEm: 1.6 }
 const SITE = [11, 9.5, 8].map(pt => pt * MM_PER_PT)
 /** At type 1. */
@@ -80,12 +85,36 @@ const STEP = 0.03
 const SURE = 1.02
 
 /**
- * Chooses type and places: the largest type at which everything has room. At the least type the last stations give way, then the spare codes; where
- * hazard, site, box, tag and shut-off have no room even then, it does not fit.
+ * Chooses type and places: the largest type at which everything has room. At the least type the last stations give way, then the ends of long names
+ * and kinds, then the spare codes; where hazard, box, tag and the whole of the shut-off have no room even then, it does not fit.
  */
 export function fitLabel(label: Label, room: LabelRoom, words: LabelWords): LabelFit {
   const whole = fitted(label, room, words)
-  return whole.fits || room.spareMm === 0 ? whole : fitted(label, { ...room, spareMm: 0 }, words)
+  if (whole.fits) return whole
+  const short = shortened(label)
+  const kept = fitted(short, room, words)
+  return kept.fits || room.spareMm === 0 ? kept : fitted(short, { ...room, spareMm: 0 }, words)
+}
+
+/** Names and kinds of so many characters have room on the smallest label. */
+const MOST = { site: 48, battery: 32, coil: 32, foot: 48 }
+
+function shortened(label: Label): Label {
+  const { site, battery, coil, foot } = label
+  return {
+    ...label,
+    site: cutAt(site, MOST.site),
+    battery: cutAt(battery, MOST.battery),
+    coil: cutAt(coil, MOST.coil),
+    foot: cutAt(foot, MOST.foot)
+  }
+}
+
+/** Whole words as far as they go, and a sign that there is more. */
+function cutAt(text: string, most: number): string {
+  if (text.length <= most) return text
+  const head = text.slice(0, most)
+  return `${head.replace(/\s+\S*$/u, '')}…`
 }
 
 function fitted(label: Label, room: LabelRoom, words: LabelWords): LabelFit {
@@ -108,6 +137,7 @@ function fitted(label: Label, room: LabelRoom, words: LabelWords): LabelFit {
     hazardMm: hazard.typeMm,
     tagMm: centre.tagMm,
     siteMm: centre.siteMm,
+    text: { site: label.site, battery: label.battery, coil: label.coil, foot: label.foot },
     urlMm: urlMm(label, lower),
     hasSpare,
     planMm: planType(label, room)
@@ -142,11 +172,12 @@ interface Centre {
 /** The tag fills what box and site leave it. */
 function centreOf(label: Label, widthMm: number, { largeMm: heightMm, zoom }: LabelRoom): Centre {
   const byWidth = Math.min(LARGEST_TAG, widthMm / (Math.max(label.tag.length, 1) * TAG_LETTER_EM))
+  const leastTag = label.tag.length > TAG_LETTERS ? LEAST_LONG_TAG : LEAST_TAG
   let last: Centre = { tagMm: 0, siteMm: 0, fits: false }
   for (const siteMm of SITE) {
     const lines = linesOf(label.site, widthMm / siteMm / SURE)
     const tagMm = Math.floor(Math.min(byWidth, (heightMm - BOX_LINE - lines * siteMm * LINE) / TAG_LINE) * 10) / 10
-    last = { tagMm: Math.max(tagMm, 0), siteMm, fits: tagMm * zoom >= LEAST_TAG }
+    last = { tagMm: Math.max(tagMm, 0), siteMm, fits: tagMm * zoom >= leastTag }
     if (tagMm >= 0.9 * byWidth) break
   }
   return last
