@@ -98,6 +98,7 @@ describe('the list of an owner at closeout, against the finished binders', () =>
       const second = await PDFDocument.load(bytes, { updateMetadata: false })
       expect(second.getPageCount(), site).toBe(pages)
       expect(outlineCount(second), site).toBe(bookmarks.length)
+      expect(figuresWithoutWords(second), site).toBe(0)
       const third = await library.loadDocument(bytes)
       expect(third.getPageCount(), site).toBe(pages)
       if (site === SUPPLIED) {
@@ -109,7 +110,7 @@ describe('the list of an owner at closeout, against the finished binders', () =>
       if (HAS_QPDF) expect(qpdfFaults(join(folder, `dist/print/${site}-binder.pdf`)), site).toBe('')
     }
     library.destroy()
-  })
+  }, 300_000)
 
   it('the fully supplied binder, with twelve photographs, stays under 8 MB', () => {
     expect(textOf(SUPPLIED).pageTexts.length).toBeGreaterThan(60)
@@ -140,6 +141,15 @@ describe('the list of an owner at closeout, against the finished binders', () =>
 function qpdfFaults(path: string): string {
   const { status, stdout, stderr } = spawnSync('qpdf', ['--check', path], { encoding: 'utf8' })
   return status === 0 ? '' : `${stdout}${stderr}`
+}
+
+/** Figures of the structure that say nothing to whoever does not see them. ISO 32000-1:2008, 14.9.3. */
+function figuresWithoutWords(document: PDFDocument): number {
+  const figures = document.context
+    .enumerateIndirectObjects()
+    .flatMap(([, one]) => (one instanceof PDFDict && one.lookup(PDFName.of('S')) === PDFName.of('Figure') ? [one] : []))
+  expect(figures.length).toBeGreaterThan(0)
+  return figures.filter(one => !one.has(PDFName.of('Alt'))).length
 }
 
 /** Entries of the outline, counted by following it. ISO 32000-1:2008, 12.3.3. */
