@@ -24,6 +24,8 @@ const { shared } = readFleet(join(folder, 'sites'))
 const hostile = hostileSite({
   id: SITE,
   files: [...(sources?.site ? [sources.site] : []), ...(sources?.visits ?? [])],
+  tables: sources?.tables ?? [],
+  plans: sources?.plans ?? [],
   shared
 })
 writeFileSync(file, hostile.text)

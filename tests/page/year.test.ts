@@ -2,11 +2,11 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { pageScriptData } from '../../src/binder/script-data.ts'
 import type { PageContext } from '../../src/binder/context.ts'
+import { loadOne } from '../../src/build/assess.ts'
 import { readFleet } from '../../src/build/read-fleet.ts'
 import { expandYear } from '../../src/domain/schedule/expand-year.ts'
 import { stationMonths } from '../../src/domain/schedule/months.ts'
 import { DAY_S } from '../../src/domain/schedule/run-times.ts'
-import { loadSite } from '../../src/load/site.ts'
 import type { Site } from '../../src/model/site.ts'
 import { openingsOn } from '../../src/page/runs.ts'
 import { monthLine } from '../../src/page/today.ts'
@@ -15,11 +15,8 @@ import { date, epochDay, yearOf } from '../../src/units/date.ts'
 import type { IsoDate } from '../../src/units/date.ts'
 import { pageWords } from '../../src/words/en-US/pages.ts'
 
-const { sites: found, shared } = readFleet(join(import.meta.dirname, '../../sites'))
-const sites = found.flatMap(({ id, site, visits }) => {
-  const loaded = loadSite({ id, files: [...(site ? [site] : []), ...visits], shared })
-  return loaded.site ? [loaded.site] : []
-})
+const fleet = readFleet(join(import.meta.dirname, '../../sites'))
+const sites = fleet.sites.flatMap(one => loadOne(one, fleet).site ?? [])
 
 /** What the page of a box hands to its script, through JSON as on the page. */
 function scriptOf(site: Site) {
