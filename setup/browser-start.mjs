@@ -197,7 +197,7 @@ function launchOptions(place, sandbox, profile) {
 
 /** What a browser puts aside goes with its profile. A socket in there may have a path of a hundred signs at most. */
 function ownTemporary(profile) {
-  if (process.platform !== 'linux' || profile.length > 55) return {}
+  if (process.platform !== 'linux' || profile.length > 60) return {}
   mkdirSync(profile, { recursive: true, mode: 0o700 })
   return { TMPDIR: profile }
 }

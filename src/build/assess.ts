@@ -4,6 +4,7 @@ import { CHECKS } from '../checks/list.ts'
 import { runChecks, wordFault } from '../checks/run.ts'
 import { withoutPrivate } from '../checks/without-private.ts'
 import { loadRegister } from '../load/register.ts'
+import { roughPrivateWords } from '../load/rough-private.ts'
 import { loadSite } from '../load/site.ts'
 import type { LoadedSite } from '../load/loaded.ts'
 import type { Fleet, RegisteredTag } from '../model/fleet.ts'
@@ -90,10 +91,15 @@ export function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet
     findings: sortFindings(
       withoutPrivate(
         [...findings, ...files.map(fault => wordFault(loaded.id, fault, CHECKS))],
-        loaded.site?.privateWords ?? []
+        loaded.site?.privateWords ?? roughWords(sources)
       )
     )
   }
+}
+
+/** Of a site that could not be understood. */
+function roughWords({ site, visits }: SiteSources): { readonly text: string }[] {
+  return [...(site ? [site] : []), ...visits].flatMap(roughPrivateWords).map(text => ({ text }))
 }
 
 /** Names of sites that are not there are a slip of the call. */

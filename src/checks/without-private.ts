@@ -7,7 +7,7 @@ import type { PrivateWord } from '../model/site.ts'
  * Findings as they may be said aloud: a private word is dotted out of their sentences and of the lines that they show, since logs, tickets and
  * screens go further than the restricted sheet. Nothing moves: each dot stands for one sign.
  */
-export function withoutPrivate(findings: readonly Finding[], words: readonly PrivateWord[]): Finding[] {
+export function withoutPrivate(findings: readonly Finding[], words: readonly Pick<PrivateWord, 'text'>[]): Finding[] {
   if (words.length === 0) return [...findings]
   const index = needleIndex(words.map(word => word.text))
   const holdsAny = (text: string): boolean => index.wordsIn(text, () => true).length > 0

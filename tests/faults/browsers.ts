@@ -71,7 +71,7 @@ export function workshop(folder: string): Workshop {
   if (!place) throw new Error('No browser is there.')
   const program = harmfulBrowser(folder, place.path)
   // What runs put aside stands apart from what others put aside, and where nothing is left it is empty.
-  const aside = join(folder, 'aside')
+  const aside = join(folder, 't')
   mkdirSync(aside, { recursive: true })
   const print: Workshop['print'] = async (harms, args = ['--on', '2026-05-01']) => {
     rmSync(join(folder, 'starts'), { force: true })

@@ -17,7 +17,8 @@ const { values } = parseArgs({
 })
 
 if (values.browsers !== undefined) {
-  const work = mkdtempSync(join(tmpdir(), 'underlid-browsers-'))
+  // Short, since a browser puts a socket there, whose path may have a hundred signs.
+  const work = mkdtempSync(join(tmpdir(), 'ul-'))
   const sites = resolve(import.meta.dirname, '../../sites')
   mkdirSync(join(work, 'sites'))
   for (const name of ['_shared', 'tansy-yard'])

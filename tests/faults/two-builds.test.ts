@@ -63,6 +63,22 @@ describe('what a machine may do to a build', { timeout: 300_000 }, () => {
     expect(readdirSync(folder).filter(name => /^dist\.(?:next|old)/u.test(name))).toEqual([])
   })
 
+  it.each([-1_780_000_000_000, 2_300_000_000_000])(
+    'a clock that is %i ms off: the day is that of the clock, nothing falls over, and the next build at the right time is whole',
+    async off => {
+      const stub = `const R=Date;globalThis.Date=class extends R{constructor(...a){a.length?super(...a):super(R.now()+${off})}static now(){return R.now()+${off}}}`
+      const env = { ...process.env, NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(stub)}` }
+      const { code, said } = await started(['build'], env)
+      expect(said).toContain(`built as of ${new Date(Date.now() + off).getUTCFullYear()}`)
+      expect(said).not.toMatch(trace)
+      expect(code, said).toBe(0)
+      expect(brokenOutput(dist)).toEqual([])
+      const next = await started(['build', '--on', ON])
+      expect(next.code, next.said).toBe(0)
+      expect(brokenOutput(dist)).toEqual([])
+    }
+  )
+
   it('an output that may not be written: says so, and nothing is written', async () => {
     const [closed, hidden] = [join(folder, 'closed'), join(folder, 'hidden')]
     mkdirSync(closed)

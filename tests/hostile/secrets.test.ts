@@ -3,7 +3,11 @@ import { join } from 'node:path'
 import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { isMap, parseDocument, visit } from 'yaml'
-import { loadOne } from '../../src/build/assess.ts'
+import { assessFleet, loadOne } from '../../src/build/assess.ts'
+import { findingsJson } from '../../src/report/json.ts'
+import { PLAIN } from '../../src/report/paint.ts'
+import { findingsLines, findingsText } from '../../src/report/text.ts'
+import { date } from '../../src/units/date.ts'
 import { readFleet } from '../../src/build/read-fleet.ts'
 import { binderText } from '../score/binder-text.ts'
 import { ON, underlid, workFolder } from '../e2e/support.ts'
@@ -74,7 +78,7 @@ writeFileSync(join(sites, SITE, 'photos/vb1-open.jpg'), photographWith(secret())
 /** Secrets in bytes, however they are written there. */
 const inBytes = (bytes: Uint8Array): boolean => SECRET.test(Buffer.from(bytes).toString('latin1').replaceAll('\0', ''))
 
-const printed = underlid(['print', '--on', ON], folder)
+const printed = underlid(['print', '--on', ON, '--log', 'print-log.txt'], folder)
 const said: { readonly args: string; readonly text: string }[] = [
   ['check', '--on', ON],
   ['check', '--on', ON, '--format', 'json'],
@@ -103,7 +107,9 @@ describe('secrets in every private place of a site, its visits, its sheets and i
   })
 
   it('stand in nothing that a verb says', () => {
-    expect([printed.out + printed.err, ...said.map(one => one.text)].filter(text => SECRET.test(text))).toEqual([])
+    const log = readFileSync(join(folder, 'print-log.txt'), 'utf8')
+    expect(log).toContain('printed')
+    expect([log, printed.out + printed.err, ...said.map(one => one.text)].filter(text => SECRET.test(text))).toEqual([])
     expect(said.every(one => one.text.length > 20)).toBe(true)
   })
 
@@ -129,5 +135,25 @@ describe('secrets in every private place of a site, its visits, its sheets and i
     expect(built.code).toBe(2)
     expect(runs[0]?.out).toContain('privacy/private-word-public')
     for (const { out, err } of [...runs, built]) expect(out + err).not.toMatch(SECRET)
+  })
+
+  it('a file that cannot be understood is told of without what stands in private in it', { timeout: 300_000 }, () => {
+    const file = join(sites, SITE, 'site.md')
+    const text = readFileSync(file, 'utf8')
+    const lines = [`  gate: "${secret()}`, `  gate: @${secret()}`, `  gate: ${secret()}: x`, `  gate: |${secret()}`]
+    const said = lines.map(line => {
+      writeFileSync(file, text.replace(/^private:\n/mu, `private:\n${line}\n`))
+      const { general, sites: assessed } = assessFleet(sites, date(ON))
+      const findings = [...general, ...assessed.flatMap(one => one.findings)]
+      expect(assessed[0]?.site, line).toBeUndefined()
+      return findingsText(findings, PLAIN) + JSON.stringify(findingsJson(findings, date(ON))) + findingsLines(findings)
+    })
+    const built = underlid(['build', '--on', ON, '--log', 'log.txt'], folder)
+    writeFileSync(file, text)
+    expect(built.code).toBe(2)
+    expect(said.join('\n')).toContain('file/yaml')
+    for (const words of [...said, built.out, built.err, readFileSync(join(folder, 'log.txt'), 'utf8')])
+      expect(words).not.toMatch(SECRET)
+    expect(paths(join(folder, 'dist/data')).filter(path => inBytes(readFileSync(path)))).toEqual([])
   })
 })
