@@ -11,8 +11,8 @@ const PLACES_MOST = 6
 export function indexBlock(site: Site, sections: readonly Section[], words: Words): IndexBlock {
   const passages = sections.flatMap(passagesOf)
   const entries = namesOf(site, words).flatMap(({ name, kind }) => {
-    const whole = new RegExp(`(?<![\\p{L}\\p{N}/-])${escaped(name)}(?![\\p{L}\\p{N}/-])`, 'u')
-    const targets = [...new Set(passages.filter(({ text }) => text.includes(name) && whole.test(text)).map(({ anchor }) => anchor))]
+    const told = passages.filter(({ text }) => isNamedIn(text, name))
+    const targets = [...new Set(told.map(({ anchor }) => anchor))]
     return targets.length === 0 ? [] : [{ name, kind, targets: targets.slice(0, PLACES_MOST) }]
   })
   return { kind: 'index', entries }
@@ -52,4 +52,14 @@ function passagesOf({ id, blocks }: Section): Passage[] {
   })
 }
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/gu, String.raw`\$&`)
+/** A letter, a figure or a mark that carries a name on: "K1" is not named in "K12" or "K1-B". */
+const GOES_ON = /[\p{L}\p{N}/-]/u
+
+/** True where a name stands in a text as a word of its own. */
+function isNamedIn(text: string, name: string): boolean {
+  for (let at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
+    const [before, after] = [text.slice(0, at), text.slice(at + name.length)]
+    if (!GOES_ON.test(before.slice(-1)) && !GOES_ON.test(after.slice(0, 1))) return true
+  }
+  return false
+}

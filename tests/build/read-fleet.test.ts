@@ -26,6 +26,7 @@ describe('reading a folder of sites', () => {
       folder: `${root}/quay-street`,
       site: { file: `${root}/quay-street/site.md`, text: 'q' },
       tables: [],
+      plans: [],
       visits: [
         { file: `${root}/quay-street/visits/2025-04-14-a.md`, text: 'v1' },
         { file: `${root}/quay-street/visits/2026-05-04-b.md`, text: 'v2' }

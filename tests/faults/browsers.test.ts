@@ -68,13 +68,25 @@ async function harmReaders(pipe: string, harm: (pids: Pids) => void, times: numb
     expect(spawnSync('mkfifo', [pipe]).status).toBe(0)
     // Answers as soon as somebody reads.
     const writer = await open(pipe, 'w')
-    const all = browsersOf(MINE).map(pid => [pid, readFileSync(`/proc/${pid}/cmdline`, 'utf8')] as const)
+    const browser = browsersOf(MINE).filter(pid => !lineOf(pid).includes('--type='))
+    const helpers = browser.flatMap(groupOf).filter(pid => lineOf(pid).includes('--type=renderer'))
     rmSync(pipe, { force: true })
     if (time === times - 1) writeFileSync(pipe, PICTURE)
-    const of = (test: (line: string) => boolean): number[] => all.filter(([, line]) => test(line)).map(([pid]) => pid)
-    harm({ browser: of(line => !line.includes('--type=')), helpers: of(line => line.includes('--type=renderer')) })
+    harm({ browser, helpers })
     await writer.close()
   }
+}
+
+const lineOf = (pid: number): string => readFileSync(`/proc/${pid}/cmdline`, 'utf8')
+
+/** Processes of the group that a browser leads: not every browser names its folder to its helpers. */
+function groupOf(leader: number): number[] {
+  const { stdout } = spawnSync('ps', ['-eo', 'pid=,pgid='], { encoding: 'utf8' })
+  const rows = stdout
+    .trim()
+    .split('\n')
+    .map(row => row.trim().split(/\s+/u).map(Number))
+  return rows.flatMap(([pid = 0, group]) => (group === leader && pid !== leader ? [pid] : []))
 }
 
 const signal = (pids: readonly number[], name: NodeJS.Signals): void => {
