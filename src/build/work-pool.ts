@@ -31,7 +31,7 @@ function inProcess(order: WorkOrder, left: WorkTask[], take: (answer: WorkAnswer
     cwd: process.cwd(),
     serialization: 'advanced',
     stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
-    execArgv: [...process.execArgv, YOUNG_MEMORY]
+    execArgv: [...process.execArgv, YOUNG_MEMORY, '--expose-gc']
   })
   return new Promise<void>((resolve, reject) => {
     let ended = false

@@ -15,6 +15,8 @@ async function answer(task: WorkTask): Promise<void> {
     if (!order) throw new Error('a task came before its order')
     const done = await doTask(order, task)
     process.send?.({ answer: done })
+    // What a task leaves behind is not kept until the machine runs short: several processes share it.
+    globalThis.gc?.()
   } catch (error) {
     process.send?.({ fault: (error as Error).stack ?? String(error) })
   }

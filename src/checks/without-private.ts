@@ -12,7 +12,13 @@ export function withoutPrivate(findings: readonly Finding[], words: readonly Pic
   const index = needleIndex(words.map(word => word.text))
   const holdsAny = (text: string): boolean => index.wordsIn(text, () => true).length > 0
   const needles = [...new Set(words.flatMap(word => privateNeedles(word.text)))].sort((a, b) => b.length - a.length)
-  const bare = (text: string): string => dotted(text, needles, holdsAny)
+  // Thousands of findings may show one and the same long line.
+  const known = new Map<string, string>()
+  const bare = (text: string): string => {
+    const made = known.get(text) ?? dotted(text, needles, holdsAny)
+    known.set(text, made)
+    return made
+  }
   return findings.map(finding => ({
     ...finding,
     message: bare(finding.message),

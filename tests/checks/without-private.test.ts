@@ -38,4 +38,17 @@ describe('a finding that is said aloud', () => {
   it('leaves all else as it is', () => {
     expect(said('17719 steps', 'length: 177190 mm')).toEqual(['17719 steps', 'length: 177190 mm'])
   })
+
+  it('is looked through once where thousands show one and the same long line', () => {
+    const line = `window: [${'x, '.repeat(9000)}code 7719]`
+    const began = process.cpuUsage()
+    const told = withoutPrivate(
+      Array.from({ length: 9000 }, (_, n) => finding(`${n} is no time.`, line)),
+      words
+    )
+    const { user, system } = process.cpuUsage(began)
+    expect(told.every(one => one.place.text.endsWith('•••• ••••]') || one.place.text.endsWith('•••••••••]'))).toBe(true)
+    // One look takes some milliseconds, nine thousand took ten seconds.
+    expect((user + system) / 1e6).toBeLessThan(4)
+  })
 })
