@@ -7,7 +7,7 @@ import { printPdf } from '../../src/render/pdf.ts'
 import { date } from '../../src/units/date.ts'
 
 /**
- * Run by `node --expose-gc --import tsx tests/bench/print-memory.bench.ts OUT [BINDERS]` after a build into OUT; 200 where no number is given. Prints the binders there
+ * Run by `node --expose-gc --import tsx tests/bench/print-memory.bench.ts OUT [BINDERS]` after a build of the demo sites into OUT; 200 where no number is given. Prints the binders there
  * in turn, two at once, by one browser, as `print` does, and looks at the memory of this process and of the browser after each. Memory is flat
  * where the middle of the last quarter is no larger than that of the second.
  */
@@ -30,6 +30,10 @@ function memoryMb(pid: number): number {
   }
 }
 
+/** As the demo site says. */
+const paperOf = (path: string): 'A4' | 'Letter' =>
+  /^paper: Letter/mu.test(readFileSync(join('sites', path.split('/')[1] ?? '', 'site.md'), 'utf8')) ? 'Letter' : 'A4'
+
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN
 
 const { browser } = await startFirst(options => puppeteer.launch(options), browsersThere())
@@ -46,7 +50,7 @@ async function work(): Promise<void> {
       root: out,
       path,
       base: 'https://example.org/',
-      paper: 'A4',
+      paper: paperOf(path),
       on: date('2026-05-01')
     })
     pages += print.pages
