@@ -21,7 +21,8 @@ export interface EditedSite {
 
 /**
  * Makes the pages of the one site that was edited, so that they can be seen at once, however many others there are: of these only what was read
- * of them before counts. A folder that is not there is refused. Nothing where more than one site changed, or what they share; the build that follows shows that.
+ * of them before counts. A folder that is not there is refused. Nothing where more than one site changed, or what they share; the build that
+ * follows shows that.
  */
 export function editedSite({ sites, out, on }: EditedWish): EditedSite {
   let fleet: KeptFleet | undefined

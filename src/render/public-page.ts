@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto'
+import { hashSource } from './page-policy.ts'
 import { pruneCss, pruneInTwo } from './prune-css.ts'
 
 const STYLE = /<style>([\s\S]*?)<\/style>/u
@@ -17,8 +17,8 @@ export function publicPage(page: string): string {
   const plain = html.replace(STYLE, '')
   const [top = '', below] = plain.split(BELOW)
   const [first, rest = ''] = below === undefined ? [pruneCss(styles, plain)] : pruneInTwo(styles, plain, top)
-  const hashes = [first, rest].filter(Boolean).map(hashOf).join(' ')
-  const scripts = [...html.matchAll(SCRIPTS)].map(([, script = '']) => hashOf(script))
+  const hashes = [first, rest].filter(Boolean).map(hashSource).join(' ')
+  const scripts = [...html.matchAll(SCRIPTS)].map(([, script = '']) => hashSource(script))
   return html
     .replace(STYLE, () => `<style>${first}</style>`)
     .replace(BELOW, () => `<style>${rest}</style>`)
@@ -28,7 +28,6 @@ export function publicPage(page: string): string {
     )
 }
 
-/** W3C Content Security Policy Level 3, 2.3.1, hash-source. */
 function policy(styles: string, scripts: readonly string[], html: string): string {
   return [
     "default-src 'none'",
@@ -41,8 +40,4 @@ function policy(styles: string, scripts: readonly string[], html: string): strin
     "base-uri 'none'",
     "form-action 'none'"
   ].join(';')
-}
-
-function hashOf(text: string): string {
-  return `'sha256-${createHash('sha256').update(text, 'utf8').digest('base64')}'`
 }

@@ -9,7 +9,7 @@ import {
   symlinkSync,
   writeFileSync
 } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { dirname, join, relative } from 'node:path'
 
 /** What stands at a path: bytes, a link to somewhere, a folder with nothing in it, or a file that may not be read. */
 export type Entry =
@@ -86,5 +86,8 @@ export class DiskFolder {
 
 /** Every path below, links and folders too: what was there before is there after, and nothing else. */
 export function pathsBelow(folder: string): string[] {
-  return (readdirSync(folder, { recursive: true }) as string[]).sort()
+  // With their types, since by names alone links are followed, and two rings of them branch without end.
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .map(entry => relative(folder, join(entry.parentPath, entry.name)))
+    .sort()
 }
