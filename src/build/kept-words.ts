@@ -1,4 +1,4 @@
-import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { PrivateWordOf } from './privacy-gate.ts'
 
@@ -16,6 +16,7 @@ export function readWordsLookedFor(cache: string, mark: string): ReadonlySet<str
 export function writeWordsLookedFor(cache: string, mark: string, words: readonly PrivateWordOf[]): void {
   const path = join(cache, FILE)
   try {
+    mkdirSync(cache, { recursive: true })
     writeFileSync(`${path}.new`, JSON.stringify({ mark, words: [...new Set(words.map(one => one.text))] }))
     renameSync(`${path}.new`, path)
   } catch {

@@ -1,6 +1,7 @@
 import { appendFileSync, cpSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { readWordsLookedFor } from '../../src/build/kept-words.ts'
 import { buildFleet } from '../../src/build/pipeline.ts'
 import type { BuildResult, BuildWish } from '../../src/build/pipeline.ts'
 import { cacheFolder } from '../../src/build/site-cache.ts'
@@ -57,6 +58,8 @@ async function expectSameAsFromNothing(wish: Partial<BuildWish> = {}): Promise<v
 describe('a build after a build', () => {
   it('makes no site again where nothing changed, and changes no file', async () => {
     expect((await build()).made).toEqual(SITES)
+    // Else the next build would look through every public file once more.
+    expect(readWordsLookedFor(cacheFolder(join(folder, 'dist')), 'one').size).toBeGreaterThan(0)
     const again = await build()
     expect(again).toMatchObject({ made: [], same: SITES, report: { changed: [] } })
     await expectSameAsFromNothing()

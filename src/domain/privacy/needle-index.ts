@@ -65,7 +65,9 @@ function startTable(needles: readonly Needle[], length: number): (hay: string) =
   const marks = new Uint8Array(1 << TABLE_BITS)
   for (const needle of needles) {
     const start = needle.squeezed.slice(0, length)
-    starts.set(start, [...(starts.get(start) ?? []), needle])
+    const known = starts.get(start)
+    if (known) known.push(needle)
+    else starts.set(start, [needle])
     marks[slot(start, 0, length)] = 1
   }
   return hay => {
