@@ -6,7 +6,7 @@ export interface TagTokens {
 }
 
 /** Escapes, explicit keys, and values on lines of their own. The key is "tag" alone, not the end of another one: shut-off-tag. */
-const UNUSUAL = /\\|^\s*\?\s|(?<![\w-])tag["']?\s*:\s*[>|&*!]/mu
+const UNUSUAL = /\\|^[ \t]*\?\s|(?<![\w-])tag["']?\s*:\s*[>|&*!]/mu
 const VALUE = /(?<![\w-])tag["']?\s*:\s*["']?([^\s"',}\]]+)/gu
 
 /** "tag: 7KQ3F9X" gives 7KQ3F9X. More may be found than are tags; none that is one is missed in a file that is not opaque. */

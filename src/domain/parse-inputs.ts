@@ -79,7 +79,7 @@ function readNumber(text: string): Read {
     const grouped = /^[+-]?[1-9]\d{0,2},\d{3}$/u.test(plain)
     return commaWords(text, plain.replace(',', '.'), grouped ? plain.replace(',', '') : undefined)
   }
-  return given(/^[+-]?(\d+\.?\d*|\.\d+)$/u.test(plain) ? Number(plain) : undefined, `“${text}” is not a number.`)
+  return given(/^[+-]?(\d+(?:\.\d*)?|\.\d+)$/u.test(plain) ? Number(plain) : undefined, `“${text}” is not a number.`)
 }
 
 /** A comma may stand for a point or for thousands; where both are possible neither is guessed. */

@@ -28,6 +28,8 @@ export interface FrontMatter {
 
 /** 64 KB of keys: sixty stations take a third of it. A larger file is refused before it is parsed. */
 export const MOST_BYTES = 64 * 1024
+/** A hundred pages of print. */
+export const MOST_PROSE_BYTES = 256 * 1024
 const FENCE = '---'
 
 /** Reads a Markdown file with YAML on top. Never throws: whatever is wrong comes back as faults, all of them at once. */
@@ -43,9 +45,15 @@ export function readFrontMatter(source: SourceText): FrontMatter {
       fatalFault('file/front-matter', '', placeOfLine(lines, problem.line), { kind: problem.kind })
     ])
   const { keys, base, body } = split(lines.text)
-  const bytes = new TextEncoder().encode(keys).length
-  if (bytes > MOST_BYTES)
-    return unsound(lines, [fatalFault('file/too-large', '', placeOfLine(lines, 1), { bytes, most: MOST_BYTES })])
+  const parts = [
+    { part: 'keys', text: keys, most: MOST_BYTES },
+    { part: 'prose', text: body, most: MOST_PROSE_BYTES }
+  ]
+  for (const { part, text, most } of parts) {
+    const bytes = new TextEncoder().encode(text).length
+    if (bytes > most)
+      return unsound(lines, [fatalFault('file/too-large', '', placeOfLine(lines, 1), { part, bytes, most })])
+  }
   return understood(lines, keys, base, body)
 }
 
@@ -54,14 +62,21 @@ export function readFrontMatter(source: SourceText): FrontMatter {
  * and 2025-02-30 into 2 March, and its JavaScript engine runs what it reads.
  */
 function split(text: string): { readonly keys: string; readonly base: number; readonly body: string } {
+  // Blank lines cost it the square of their number, so it is shown as many letters without any.
+  const end = Math.max(0, text.indexOf(`\n${FENCE}`, FENCE.length))
+  const blank = text.slice(0, end).replace(/\r?\n(?=[^\S\n]*\n)/gu, ends => ' '.repeat(ends.length))
+  const shown = blank + text.slice(end)
   let keys = ''
   const keep = (yaml: string) => {
     // The line end before the closing dashes is not part of what is handed over; half of a Windows one would be.
-    keys = `${yaml}\n`
+    keys = `${text.slice(FENCE.length, FENCE.length + yaml.length)}\n`
     return {}
   }
-  const file = matter(text, { language: 'yaml', engines: { yaml: keep, json: refuse, javascript: refuse, js: refuse } })
-  return { keys, base: FENCE.length, body: file.content }
+  const file = matter(shown, {
+    language: 'yaml',
+    engines: { yaml: keep, json: refuse, javascript: refuse, js: refuse }
+  })
+  return { keys, base: FENCE.length, body: text.slice(text.length - file.content.length) }
 }
 
 function refuse(): never {

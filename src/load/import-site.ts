@@ -136,7 +136,7 @@ function boxWish(id: string, cells: Cells, line: number): Wish | ImportTrouble {
   return { kind: 'box', id, keys: { ...pick(cells, BOX_TEXTS), ...Object.fromEntries(lists), ...position }, valve: {} }
 }
 
-const parts = (text: string): string[] => text.split(/\s*[;|]\s*/u).filter(part => part !== '')
+const parts = (text: string): string[] => text.split(/[;|]/u).flatMap(part => part.trim() || [])
 const numberOr = (text: string): number | string => (/^-?\d+(?:\.\d+)?$/u.test(text) ? Number(text) : text)
 
 function pick(cells: Cells, keys: readonly string[]): Raw {

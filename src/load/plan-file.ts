@@ -144,7 +144,7 @@ function cornersIn(value: unknown): number {
     const next: unknown[] = []
     for (const one of open) {
       if (Array.isArray(one) && typeof one[0] === 'number') count += 1
-      else if (typeof one === 'object' && one !== null) next.push(...Object.values(one))
+      else if (typeof one === 'object' && one !== null) for (const inner of Object.values(one)) next.push(inner)
     }
     open = next
   }

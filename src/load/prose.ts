@@ -17,7 +17,8 @@ export function proseOf({ body, bodyLine, lines }: FrontMatter): PlacedSection[]
   const unified = body.replaceAll('\r\n', '\n')
   const text = unified.split('\n')
   const headings = headingsOf(unified)
-  const deepest = Math.max(2, Math.min(...headings.map(heading => heading.level)))
+  const highest = headings.reduce((least, { level }) => Math.min(least, level), 6)
+  const deepest = headings.length > 0 ? Math.max(2, highest) : 2
   const cuts = headings.filter(heading => heading.level <= deepest)
   const starts = [{ heading: '', start: 0, textStart: 0 }, ...cuts]
   return starts

@@ -129,8 +129,8 @@ function reading(written: string, { supplies }: FlagGround): object | undefined 
 }
 
 function oneReading(text: string): [string, string] | undefined {
-  const [, word, amount = ''] = /^([a-z-]+)\s+(.*\d.*)$/iu.exec(text) ?? []
-  if (word !== undefined) return [word.toLowerCase(), amount]
+  const [, word, amount = ''] = /^([a-z-]+)\s+(\S.*)$/iu.exec(text) ?? []
+  if (word !== undefined && /\d/u.test(amount)) return [word.toLowerCase(), amount]
   if (/^(opened|closed)$/iu.test(text)) return [text.toLowerCase(), 'yes']
   if (/^not (opened|closed)$/iu.test(text)) return [text.slice(4).toLowerCase(), 'no']
   if ((VALVE_ANSWERS as readonly string[]).includes(text)) return ['answers', text]

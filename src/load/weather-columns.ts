@@ -64,7 +64,8 @@ export const WEATHER_COLUMNS: readonly WeatherColumn[] = [
 
 /** "Dew point (°C)" is dew-point in °C; a head without brackets has no unit. */
 export function headOf(cell: string): { readonly name: string; readonly unit?: string } {
-  const [, words = cell, unit] = /^(.*?)\s*[([]\s*([^)\]]*?)\s*[)\]]\s*$/u.exec(cell.trim()) ?? []
+  const [, words = cell, inside] = /^(.*)[([]([^()[\]]*)[)\]]$/u.exec(cell.trim()) ?? []
+  const unit = inside?.trim()
   const name = words
     .trim()
     .toLowerCase()

@@ -149,7 +149,7 @@ function factOf(table: Table, row: CsvRow, { index, of, unit }: Column): [string
     tell(table, row, index, 'file/decimal-comma', { ...shared, noun: 'a number', corrected: written.replace(',', '.') })
     return []
   }
-  if (!/^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu.test(written)) {
+  if (!/^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/iu.test(written)) {
     tell(table, row, index, 'file/not-understood', { ...shared, expected: `a number of ${unit}`, example: '24.1' })
     return []
   }

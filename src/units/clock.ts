@@ -25,7 +25,7 @@ export function parseClock(text: string): ClockMinutes | undefined {
 
 /** "23:00-05:00", "10:00 pm - 6:00 am". */
 export function parseWindow(text: string): Window | undefined {
-  const ends = text.split(/\s*[-–]\s*/u)
+  const ends = text.split(/[-–]/u)
   if (ends.length !== 2) return undefined
   const [from, to] = [parseClock(ends[0] ?? ''), parseClock(ends[1] ?? '')]
   return from === undefined || to === undefined ? undefined : { from, to }

@@ -125,6 +125,8 @@ function put(value: unknown, dice: Dice): void {
     }
   }
   walk(value)
+  // An earlier throw may have left nothing.
+  if (places.length === 0) return
   const { holder, key } = dice.pick(places)
   const others: readonly (() => unknown)[] = [
     () => null,

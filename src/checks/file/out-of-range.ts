@@ -5,7 +5,7 @@ export const outOfRange: FileCheck = {
   card: {
     code: 'file/out-of-range',
     severity: 'error',
-    looksAt: 'A number that cannot be: an area of zero, a latitude of 91.',
+    looksAt: 'A number that cannot be: an area of zero, a latitude of 91; a value of more than 8,000 characters.',
     why: 'No such thing exists, so a digit, a sign or the place of the value is wrong.',
     sources: ['project-rule'],
     fix: 'Write the value again from the record or the plate.',

@@ -1,4 +1,4 @@
-import { findNeedle, findSpelled, privateNeedles } from '../../domain/privacy/needles.ts'
+import { needleIndex } from '../../domain/privacy/needle-index.ts'
 import type { SiteCheck } from '../check.ts'
 import { publicTexts } from './public-texts.ts'
 
@@ -20,10 +20,11 @@ private: { keys: "depot locker 14, code 7719" }`
     }
   },
   run: ({ site }, report) => {
-    const words = site.privateWords.map(word => ({ word, needles: privateNeedles(word.text) }))
+    const words = site.privateWords
+    if (words.length === 0) return
+    const index = needleIndex(words.map(word => word.text))
     for (const { text, at } of publicTexts(site)) {
-      for (const { word, needles } of words) {
-        if ((findNeedle(text, needles) ?? findSpelled(text, needles)) === undefined) continue
+      for (const word of index.wordsIn(text, () => true).flatMap(position => words[position] ?? [])) {
         report({
           subject: word.label,
           at,

@@ -14,7 +14,7 @@ export function clockWrong(text: string): Wrong {
 
 /** What is wrong with a window: one of its ends, or its form. */
 export function windowWrong(text: string): Wrong {
-  const ends = text.split(/\s*(?:[-–—]|\bto\b|\buntil\b|\btill\b)\s*/iu)
+  const ends = text.split(/[-–—]|\bto\b|\buntil\b|\btill\b/iu).map(end => end.trim())
   const again = ends.map(wholeTime)
   const value = ends.length === 2 && !again.includes(undefined) ? again.join('-') : undefined
   const bad = ends.find(end => parseClock(end) === undefined)

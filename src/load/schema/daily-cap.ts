@@ -3,6 +3,7 @@ import type { WateringRule } from '../../model/site.ts'
 import { parseQuantity } from '../../units/quantity.ts'
 import { quantityWrong } from '../improve/unit.ts'
 import { field, taken, wrong } from './field.ts'
+import { beyondThisWorld } from './of-this-world.ts'
 
 /** "8 min" or "12 mm": time or depth, told apart by the unit. */
 export function dailyCap(does: string, example: string): z.ZodType<NonNullable<WateringRule['atMost']>> {
@@ -12,8 +13,7 @@ export function dailyCap(does: string, example: string): z.ZodType<NonNullable<W
     const depth = parseQuantity(written, 'length')
     const parsed = depth.ok ? depth : time
     if (!parsed.ok) return quantityWrong(parsed.problem, 'duration', example, written)
-    return parsed.value.si > 0
-      ? taken(parsed.value)
-      : wrong('file/out-of-range', { range: 'must be more than zero', example })
+    const range = parsed.value.si > 0 ? beyondThisWorld(parsed.value) : 'must be more than zero'
+    return range === undefined ? taken(parsed.value) : wrong('file/out-of-range', { range, example })
   })
 }

@@ -40,13 +40,22 @@ export function field<T>(
   read: (value: string | number | boolean) => Read<T>
 ): z.ZodType<T> {
   const schema = z.unknown().transform((value, context): T => {
-    const result = isWritten(value) ? read(value) : wrongShape(value, doc)
+    const result = isWritten(value) ? (tooLong(value, doc) ?? read(value)) : wrongShape(value, doc)
     if (result.ok) return result.value
     context.issues.push({ code: 'custom', params: { wrong: result }, input: value })
     return z.NEVER
   })
   KEY_DOCS.add(schema, { ...doc, json })
   return schema as unknown as z.ZodType<T>
+}
+
+/** Ten times what the longest value of a large site takes. What is longer was pasted by mistake, and reading it could take minutes. */
+export const MOST_SIGNS = 8000
+
+function tooLong(value: string | number | boolean, { example }: KeyDoc): Wrong | undefined {
+  const { length } = String(value)
+  if (length <= MOST_SIGNS) return undefined
+  return wrong('file/out-of-range', { range: `has ${length} characters; ${MOST_SIGNS} are the most`, example })
 }
 
 /** A key that may be left out, or left blank until somebody knows. */

@@ -40,6 +40,6 @@ function numberIn(value: string | number | boolean, { example }: KeyDoc): Read<n
     .replace(/^\u2212/u, '-')
   if (/^[+-]?\d+,\d+$/u.test(written))
     return wrong('file/decimal-comma', { noun: 'a number' }, written.replace(',', '.'))
-  if (/^[+-]?(?:\d+\.?\d*|\.\d+)$/u.test(written)) return taken(Number(written))
+  if (/^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/u.test(written)) return taken(Number(written))
   return wrong('file/not-understood', { expected: 'a number alone', example })
 }

@@ -8,6 +8,7 @@ import type { WireSize } from '../../units/wire-size.ts'
 import { quantityWrong } from '../improve/unit.ts'
 import { field, taken, wrong } from './field.ts'
 import type { JsonShape } from './field.ts'
+import { beyondThisWorld } from './of-this-world.ts'
 
 /** How low an amount may be: an area is more than nothing, a wire may be 0 m long, a temperature may be below zero. */
 export type Floor = 'above-zero' | 'zero' | 'any'
@@ -31,25 +32,12 @@ export function quantity<D extends Dimension>(
     if (!parsed.ok) return quantityWrong(parsed.problem, dimension, example, String(value).trim())
     const amount = parsed.value
     const low = floor === 'any' ? false : floor === 'zero' ? amount.value < 0 : amount.value <= 0
-    if (low || !isOfThisWorld(amount.si)) {
-      const range = low
-        ? `must be ${floor === 'zero' ? 'zero or more' : 'more than zero'}`
-        : 'must be an amount that can be met with'
-      return wrong('file/out-of-range', { range, example })
-    }
+    const range = low ? `must be ${floor === 'zero' ? 'zero or more' : 'more than zero'}` : beyondThisWorld(amount)
+    if (range !== undefined) return wrong('file/out-of-range', { range, example })
     if (most && amount.si > most.si * (1 + 1e-9)) return wrong('file/out-of-range', { range: most.words, example })
     return taken(amount)
   })
 }
-
-/**
- * Beyond any amount of these sites, in the coherent unit: 10 GΩ, 10,000 km², three centuries. Between the two, what is worked out from amounts
- * stays a number.
- */
-const MOST = 1e10
-const LEAST = 1e-15
-
-const isOfThisWorld = (si: number): boolean => si === 0 || (Math.abs(si) <= MOST && Math.abs(si) >= LEAST)
 
 /** "12 AWG", "2.5 mm²", "0.8 mm diameter". A bare "mm" is taken, since a check of its own asks which is meant. */
 export function wireSize(does: string, example: string): z.ZodType<WireSize> {

@@ -5,6 +5,7 @@ import type { Parsed, Quantity } from '../../units/quantity.ts'
 import { quantityWrong } from '../improve/unit.ts'
 import { field, taken, wrong } from './field.ts'
 import type { KeyDoc, Read, Wrong } from './field.ts'
+import { beyondThisWorld } from './of-this-world.ts'
 
 /** How a row of amounts is read: how many are due, and which values an amount may have. */
 export interface RowForm {
@@ -43,7 +44,7 @@ export function readRow<D extends Dimension>(
   for (const number of numbers) {
     const amount = readOne(`${number.replace(/,$/u, '')} ${unit}`, dimensions, { example, text })
     if (!amount.ok) return amount
-    const trouble = form.trouble(amount.value)
+    const trouble = form.trouble(amount.value) ?? beyondThisWorld(amount.value)
     if (trouble !== undefined) return wrong('file/out-of-range', { range: trouble, example })
     amounts.push(amount.value)
   }

@@ -16,6 +16,7 @@ import { field, optional, taken, wrong } from './field.ts'
 import { given, made } from './made.ts'
 import type { Made } from './made.ts'
 import { count } from './numbers.ts'
+import { beyondThisWorld } from './of-this-world.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
 import { part } from './shares.ts'
@@ -132,9 +133,8 @@ const keepsProgram = field<KeepsProgram>(
       return parsed.problem.kind === 'not-a-quantity'
         ? wrong('file/not-understood', { expected: 'yes, no or a time', example: '30 s' })
         : quantityWrong(parsed.problem, 'duration', '30 s', word)
-    return parsed.value.si > 0
-      ? taken(parsed.value)
-      : wrong('file/out-of-range', { range: 'must be more than zero', example: '30 s' })
+    const range = parsed.value.si > 0 ? beyondThisWorld(parsed.value) : 'must be more than zero'
+    return range === undefined ? taken(parsed.value) : wrong('file/out-of-range', { range, example: '30 s' })
   }
 )
 
