@@ -18,12 +18,15 @@ const UNREAD = new Set([
 
 /** All words of a block that a reader sees, a line each. */
 export function textOf(block: Block): string {
-  return textsIn(block).join('\n')
+  const texts: string[] = []
+  gather(block, texts)
+  return texts.join('\n')
 }
 
-function textsIn(value: unknown): string[] {
-  if (typeof value === 'string') return [value]
-  if (Array.isArray(value)) return value.flatMap(textsIn)
-  if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value).flatMap(([key, inner]) => (UNREAD.has(key) ? [] : textsIn(inner)))
+/** Into one list, since a binder has some ten thousand texts. */
+function gather(value: unknown, into: string[]): void {
+  if (typeof value === 'string') into.push(value)
+  else if (Array.isArray(value)) for (const one of value) gather(one, into)
+  else if (typeof value === 'object' && value !== null)
+    for (const [key, inner] of Object.entries(value)) if (!UNREAD.has(key)) gather(inner, into)
 }

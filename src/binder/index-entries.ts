@@ -58,8 +58,7 @@ const GOES_ON = /[\p{L}\p{N}/-]/u
 /** True where a name stands in a text as a word of its own. */
 function isNamedIn(text: string, name: string): boolean {
   for (let at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
-    const [before, after] = [text.slice(0, at), text.slice(at + name.length)]
-    if (!GOES_ON.test(before.slice(-1)) && !GOES_ON.test(after.slice(0, 1))) return true
+    if (!GOES_ON.test(text[at - 1] ?? '') && !GOES_ON.test(text[at + name.length] ?? '')) return true
   }
   return false
 }

@@ -56,13 +56,26 @@ export function textEm(text: string): number {
   return sum
 }
 
+const measured = new Map<string, readonly number[]>()
+const MOST_MEASURED = 2_000
+const SPACE_EM = textEm(' ')
+
+/** Widths of the words of a text; a label asks for the same ones at one size after the other. */
+function wordWidths(text: string): readonly number[] {
+  const known = measured.get(text)
+  if (known) return known
+  if (measured.size >= MOST_MEASURED) measured.clear()
+  const widths = text.split(/\s+/u).filter(Boolean).map(textEm)
+  measured.set(text, widths)
+  return widths
+}
+
 /** How many lines a text takes where a line is so many times the type's size wide; a word that is longer than a line is broken. */
 export function linesOf(text: string, lineEm: number): number {
   let lines = 1
   let used = 0
-  for (const word of text.split(/\s+/u).filter(Boolean)) {
-    const width = textEm(word)
-    const gap = used > 0 ? textEm(' ') : 0
+  for (const width of wordWidths(text)) {
+    const gap = used > 0 ? SPACE_EM : 0
     if (used + gap + width <= lineEm) {
       used += gap + width
       continue

@@ -19,10 +19,9 @@ export function rounded(value: number): string {
 
 /** `element('rect', { x: 1 })`; an attribute that is undefined is left out. */
 export function element(name: string, attributes: Attributes, inner = ''): string {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${typeof value === 'number' ? rounded(value) : escapeXml(value ?? '')}"`)
-    .join('')
+  let written = ''
+  for (const [key, value] of Object.entries(attributes))
+    if (value !== undefined) written += ` ${key}="${typeof value === 'number' ? rounded(value) : escapeXml(value)}"`
   return inner === '' ? `<${name}${written}/>` : `<${name}${written}>${inner}</${name}>`
 }
 

@@ -5,12 +5,14 @@ import { EN_US } from '../words/words.ts'
 import type { Words } from '../words/words.ts'
 import { underPolicy } from './page-policy.ts'
 import { publicPage } from './public-page.ts'
+import { quickTemplates } from './quick-templates.ts'
 import { templateFilters, templateGlobals } from './template-helpers.ts'
 
 export const TEMPLATES = fileURLToPath(new URL('../../templates/', import.meta.url))
 
 /** The templates outside Eleventy: everything is escaped, and a value that is not there throws. */
 export function templateEnvironment(words: Words = EN_US): nunjucks.Environment {
+  quickTemplates()
   const loader = new nunjucks.FileSystemLoader(TEMPLATES, { noCache: false, watch: false })
   const environment = new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true, trimBlocks: true })
   for (const [name, filter] of Object.entries(templateFilters)) environment.addFilter(name, filter)
