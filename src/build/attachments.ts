@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { PDFPage } from 'pdf-lib'
 import { ATTACHMENTS, attachmentFiles } from '../binder/attachments.ts'
 import type { AttachedFile } from '../binder/attachments.ts'
 import type { Fault, LoadedSite } from '../load/loaded.ts'
@@ -40,10 +41,16 @@ async function attached(path: string): Promise<AttachedFile | undefined> {
   const { PDFDocument } = await import('pdf-lib')
   try {
     const document = await PDFDocument.load(readFileSync(path), { updateMetadata: false })
-    return { picture: false, pages: document.getPages().map(page => ({ wide: page.getWidth() > page.getHeight() })) }
+    return { picture: false, pages: document.getPages().map(page => ({ wide: isWide(page) })) }
   } catch {
     return undefined
   }
+}
+
+/** As it is seen: a scan is often turned by a word in its file. ISO 32000-1:2008, 7.7.3.3. */
+function isWide(page: PDFPage): boolean {
+  const lying = page.getWidth() > page.getHeight()
+  return page.getRotation().angle % 180 === 0 ? lying : !lying
 }
 
 /** Copies beside the office pages. */

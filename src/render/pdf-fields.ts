@@ -1,5 +1,5 @@
 import type { Page } from 'puppeteer'
-import { pagesOf, reference } from './pdf-file.ts'
+import { largestNumber, notesOf, pagesOf, reference } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { pdfText } from './pdf-string.ts'
 
@@ -48,7 +48,7 @@ function named(fields: readonly FormField[]): FormField[] {
 export function withFields(file: PdfFile, fields: readonly FormField[]): PdfFile {
   if (fields.length === 0) return file
   const objects = new Map(file.objects)
-  let last = Math.max(...objects.keys())
+  let last = largestNumber(file)
   const add = (object: string): number => {
     objects.set((last += 1), object)
     return last
@@ -80,16 +80,14 @@ const placeIn = (note: string): number => Number(/\/URI \(field:(\d+)\)/u.exec(n
 /** In words, blanks that a print does not show once: it would have no field for them, or two of one name. */
 export function lostFields(file: PdfFile, fields: readonly FormField[]): string[] {
   if (fields.length === 0) return []
-  const notes = pagesOf(file).flatMap(page => notesOf(file, page))
-  const shown = notes.map(note => placeIn(file.objects.get(note) ?? ''))
+  const shown = new Map<number, number>()
+  for (const note of pagesOf(file).flatMap(page => notesOf(file, page))) {
+    const place = placeIn(file.objects.get(note) ?? '')
+    shown.set(place, (shown.get(place) ?? 0) + 1)
+  }
   return fields
-    .filter((_, index) => shown.filter(one => one === index).length !== 1)
+    .filter((_, index) => shown.get(index) !== 1)
     .map(({ name }) => `The blank "${name}" has no one place on paper.`)
-}
-
-function notesOf(file: PdfFile, page: number): number[] {
-  const notes = /\/Annots \[([^\]]*)\]/u.exec(file.objects.get(page) ?? '')?.[1] ?? ''
-  return [...notes.matchAll(/(\d+) 0 R/gu)].map(match => Number(match[1]))
 }
 
 /** Side of the drawing of a tick, which a reader stretches over its field. */

@@ -61,13 +61,25 @@ export function destinationsOf(file: PdfFile): ReadonlyMap<string, number> {
   return new Map(found.flatMap(([name, page]) => (page === undefined ? [] : [[name, page]])))
 }
 
+/** Object numbers of a page's notes: its links and fields. ISO 32000-1:2008, 12.5.2. */
+export function notesOf(file: PdfFile, page: number): number[] {
+  const notes = /\/Annots \[([^\]]*)\]/u.exec(file.objects.get(page) ?? '')?.[1] ?? ''
+  return [...notes.matchAll(/(\d+) 0 R/gu)].map(match => Number(match[1]))
+}
+
+/** The largest object number; what is added counts on from it. */
+export function largestNumber({ objects }: PdfFile): number {
+  let largest = 0
+  for (const number of objects.keys()) largest = Math.max(largest, number)
+  return largest
+}
+
 /** Pages, from 1, that link to one of the names. */
 export function pagesLinkingTo(file: PdfFile, names: readonly string[]): number[] {
   const wanted = new Set(names)
   return pagesOf(file).flatMap((page, index) => {
-    const notes = /\/Annots \[([^\]]*)\]/u.exec(file.objects.get(page) ?? '')?.[1] ?? ''
-    const leads = [...notes.matchAll(/(\d+) 0 R/gu)].some(([, note]) => {
-      const name = /\/Dest \/([\w.-]+)/u.exec(file.objects.get(Number(note)) ?? '')?.[1]
+    const leads = notesOf(file, page).some(note => {
+      const name = /\/Dest \/([\w.-]+)/u.exec(file.objects.get(note) ?? '')?.[1]
       return name !== undefined && wanted.has(name)
     })
     return leads ? [index + 1] : []

@@ -16,9 +16,14 @@ export function placeholders(count: number): readonly string[] {
 
 /**
  * Puts page numbers where the placeholders were printed, so that a document need not be laid out twice. Undefined where the file does
- * not hold them all in order, where a number is too long, or where the figures are not of one width: nothing is guessed.
+ * not hold them all in order, where a number is too long, or where the figures are not of one width: nothing is guessed. `pages`, from 1,
+ * are those that hold them; all where nothing is said.
  */
-export function fillPlaceholders(file: PdfFile, numbers: readonly number[]): PdfFile | undefined {
+export function fillPlaceholders(
+  file: PdfFile,
+  numbers: readonly number[],
+  pages?: readonly number[]
+): PdfFile | undefined {
   const wanted = numbers.map(number => String(number).padStart(WIDTH))
   // Fewer entries than placeholders would leave figures without a shape.
   if (numbers.length < PLACES.length || wanted.some(text => text.length > WIDTH)) return undefined
@@ -26,7 +31,7 @@ export function fillPlaceholders(file: PdfFile, numbers: readonly number[]): Pdf
   const expected = placeholders(numbers.length).map(plain)
   const filling: Filling = { expected, wanted, advances: new Map(), at: 0 }
   const fonts = new Map<number, Letters>()
-  for (const content of contentStreams(file)) {
+  for (const content of contentStreams(file, pages)) {
     if (filling.at === wanted.length) break
     const filled = fillStream(objects.get(content) ?? '', filling, font => lettersOf(file, font, fonts))
     if (filled !== undefined) objects.set(content, filled)
@@ -53,8 +58,10 @@ interface Letters {
   readonly codeOf: ReadonlyMap<string, string>
 }
 
-function contentStreams(file: PdfFile): number[] {
-  return pagesOf(file).map(page => reference(file.objects.get(page), 'Contents') ?? -1)
+function contentStreams(file: PdfFile, pages: readonly number[] | undefined): number[] {
+  const all = pagesOf(file)
+  const wanted = pages ? pages.map(page => all[page - 1] ?? -1) : all
+  return wanted.map(page => reference(file.objects.get(page), 'Contents') ?? -1)
 }
 
 /** A text object, its font by object number, and the letters shown in it. ISO 32000-1:2008, 9.4. */

@@ -21,13 +21,13 @@ export function withEvenNodeNames({ objects, root }: PdfFile): Map<number, strin
 }
 
 function ownName(object: string): string[] {
-  const match = isStream(object) ? null : /\/ID \((node\d+)\)/u.exec(object)
+  const match = !object.includes('/ID (node') || isStream(object) ? null : /\/ID \((node\d+)\)/u.exec(object)
   return match?.[1] === undefined ? [] : [match[1]]
 }
 
 /** Streams and bookmarks are left alone: what looks like a name there is somebody's text. */
 function rename(object: string, names: ReadonlyMap<string, string>): string {
-  if (isStream(object) || object.startsWith('<</Title ')) return object
+  if (!object.includes('(node') || isStream(object) || object.startsWith('<</Title ')) return object
   return object.replace(NAME, (whole, name: string) => (names.has(name) ? `(${names.get(name)})` : whole))
 }
 

@@ -2,7 +2,6 @@ import { isStream } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { withEvenNodeNames } from './pdf-node-names.ts'
 import { inPdf, pdfText } from './pdf-string.ts'
-import { writePdfFile } from './pdf-write.ts'
 import type { IsoDate } from '../units/date.ts'
 
 export interface PdfFacts {
@@ -17,14 +16,14 @@ const PRODUCER = 'Underlid'
 
 /**
  * The same document from a browser's print, free of what differs from one print to the next: the time of day, and the names of the
- * structure's nodes, which depend on what else the browser had been doing. Packed, with the title, producer and day given, and with
- * public addresses in its links.
+ * structure's nodes, which depend on what else the browser had been doing. With the title, producer and day given, and with public
+ * addresses in its links.
  */
-export function normalizePdf(file: PdfFile, facts: PdfFacts): Uint8Array {
+export function normalizePdf(file: PdfFile, facts: PdfFacts): PdfFile {
   const objects = withPublicLinks(withEvenNodeNames(file), facts.links)
   objects.set(file.info, infoDictionary(facts))
   objects.set(file.root, withOutlineShown(objects.get(file.root) ?? ''))
-  return writePdfFile({ ...file, objects })
+  return { ...file, objects }
 }
 
 function withPublicLinks(objects: ReadonlyMap<number, string>, links: PdfFacts['links']): Map<number, string> {
@@ -32,14 +31,14 @@ function withPublicLinks(objects: ReadonlyMap<number, string>, links: PdfFacts['
   if (!links) return even
   const [from, to] = [`/URI (${inPdf(links.from)}`, `/URI (${inPdf(links.to)}`]
   for (const [number, object] of objects)
-    if (!isStream(object) && object.includes(from)) even.set(number, object.replaceAll(from, to))
+    if (object.includes(from) && !isStream(object)) even.set(number, object.replaceAll(from, to))
   return even
 }
 
 /** Links that lead to a file of this machine. */
 export function linksToFiles({ objects }: PdfFile, from: string): string[] {
   return [...objects.values()]
-    .filter(object => !isStream(object))
+    .filter(object => object.includes('/URI (file:') && !isStream(object))
     .flatMap(object => [...object.matchAll(/\/URI \((file:[^)]*)\)/gu)].map(match => match[1] ?? ''))
     .filter(address => !address.startsWith(inPdf(from)))
 }

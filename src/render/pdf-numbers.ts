@@ -11,6 +11,8 @@ export interface DocumentFacts {
   /** Links within the document that lead nowhere. */
   readonly deadAnchors: readonly string[]
   readonly repeatedIds: readonly string[]
+  /** Addresses of links that hold places for pages of other files. */
+  readonly attached: readonly string[]
   /** Pages, roughly, for the time limit. */
   readonly roughPages: number
 }
@@ -20,6 +22,7 @@ const ASK = `(() => {
   const all = (selector) => [...document.querySelectorAll(selector)]
   const ids = all('[id]').map(element => element.id)
   const known = new Set(ids)
+  const seen = new Set()
   const anchors = all('a[href^="#"]').map(link => decodeURIComponent(link.getAttribute('href').slice(1)))
   return {
     language: document.documentElement.lang,
@@ -27,7 +30,8 @@ const ASK = `(() => {
     headings: all('h1, h2, h3, h4, h5, h6').length,
     targets: all('.page-number[data-target]').map(element => element.dataset.target),
     deadAnchors: [...new Set(anchors.filter(id => id !== '' && !known.has(id)))],
-    repeatedIds: [...new Set(ids.filter((id, index) => ids.indexOf(id) !== index))],
+    repeatedIds: [...new Set(ids.filter(id => seen.has(id) || !seen.add(id)))],
+    attached: all('a[href^="attach:"]').map(link => link.href),
     roughPages: Math.ceil(document.documentElement.scrollHeight / 900)
   }
 })()`

@@ -25,12 +25,38 @@ export interface Asked {
  */
 export async function openFromDisk(page: Page, source: PrintSource): Promise<Asked> {
   const asked = { used: new Set<string>(), missing: new Set<string>() }
-  await page.setOfflineMode(true)
+  await Promise.all([page.setJavaScriptEnabled(false), page.setOfflineMode(true)])
   page.on('request', request => note(request.url(), source, asked))
   page.on('requestfailed', request => asked.missing.add(pathBelow(request.url(), source.root) ?? request.url()))
   await page.goto(pathToFileURL(join(resolve(source.root), source.path)).href, { waitUntil: 'load', timeout: 0 })
   return asked
 }
+
+/** Type that the document has come to need is read in. */
+export async function typeReady(page: Page): Promise<void> {
+  await page.evaluate('document.fonts.ready.then(() => undefined)')
+}
+
+/**
+ * Prints: tagged, with bookmarks, on sheets of this size (points) where the document does not say its own. Without a limit of its own;
+ * in one piece, since the many small ones of the page's own way take longer.
+ */
+export async function printPage(page: Page, [width, height]: readonly [number, number]): Promise<Uint8Array> {
+  const session = await page.createCDPSession()
+  const { data } = await session.send('Page.printToPDF', {
+    paperWidth: width / POINTS_PER_INCH,
+    paperHeight: height / POINTS_PER_INCH,
+    ...{ marginTop: 0, marginBottom: 0, marginLeft: 0, marginRight: 0 },
+    preferCSSPageSize: true,
+    printBackground: true,
+    generateTaggedPDF: true,
+    generateDocumentOutline: true,
+    transferMode: 'ReturnAsBase64'
+  })
+  return Buffer.from(data, 'base64')
+}
+
+const POINTS_PER_INCH = 72
 
 /** The folder's address in the links of the print as the browser writes it, and what stands for it. */
 export function linksOf({ root, base }: PrintSource): { readonly from: string; readonly to: string } {

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'puppeteer'
 import { lostOr, watchOver } from './browser-lost.ts'
 import type { Watch } from './browser-lost.ts'
-import { bindAttachments } from './pdf-attach.ts'
+import { bindSheets } from './pdf-attach.ts'
 import { lostFields, placeFields, withFields } from './pdf-fields.ts'
 import type { FormField } from './pdf-fields.ts'
 import { destinationsOf, knownPdfFile, pagesLinkingTo } from './pdf-file.ts'
@@ -12,10 +12,13 @@ import { fillPlaceholders, placeholders } from './pdf-fill.ts'
 import { askDocument, fillContents, lostTargets, wrongNumbers } from './pdf-numbers.ts'
 import type { DocumentFacts } from './pdf-numbers.ts'
 import { linksToFiles, normalizePdf } from './pdf-normal.ts'
-import { linksOf, openFromDisk } from './pdf-page.ts'
+import { linksOf, openFromDisk, printPage, typeReady } from './pdf-page.ts'
 import type { Asked, PrintSource } from './pdf-page.ts'
 import { readPdf } from './pdf-read.ts'
 import type { PdfContents } from './pdf-read.ts'
+import { readySheets } from './pdf-sheets.ts'
+import type { ReadySheets } from './pdf-sheets.ts'
+import { writePdfFile } from './pdf-write.ts'
 import type { IsoDate } from '../units/date.ts'
 
 export type Paper = 'A4' | 'Letter'
@@ -65,13 +68,12 @@ async function printWatched(browser: Browser, job: PrintJob, watch: Watch): Prom
   try {
     const page = await context.newPage()
     watch.over(page)
-    await page.setJavaScriptEnabled(false)
     const asked = await openFromDisk(page, job)
-    const facts = await askDocument(page)
+    const [facts, fields] = await Promise.all([askDocument(page), placeFields(page)])
     // Printed, read back, and now and then printed again.
     watch.alive(2 * facts.roughPages)
     throwIfAny(job, documentFaults(facts, asked.missing))
-    const document = { page, job, facts, asked, fields: await placeFields(page) }
+    const document = { page, job, facts, asked, fields }
     return facts.targets.length === 0 ? await printPlain(document) : await printNumbered(document)
   } finally {
     await context.close()
@@ -95,18 +97,20 @@ interface OpenDocument {
 }
 
 async function printPlain(document: OpenDocument): Promise<Print> {
-  const file = await printFile(document)
-  return finished(document, file, await readBack(document, file))
+  const printed = await printFile(document)
+  return finished(document, printed, await readBack(document, printed))
 }
 
 /** Laid out once, with placeholders that are filled in the finished file; over again where those cannot be filled. */
 async function printNumbered(document: OpenDocument): Promise<Print> {
   const { page, facts } = document
   await fillContents(page, placeholders(facts.targets.length))
-  const laidOut = await printFile(document)
+  const { file: laidOut, sheets } = await printFile(document)
   const numbers = numbersIn(document, destinationsOf(laidOut))
-  const filled = fillPlaceholders(laidOut, texts(facts, numbers).map(Number))
-  if (filled) {
+  const contents = pagesLinkingTo(laidOut, facts.targets)
+  const file = fillPlaceholders(laidOut, texts(facts, numbers).map(Number), contents)
+  if (file) {
+    const filled = { file, sheets }
     const back = await readBack(document, filled)
     if (wrongNumbers(facts.targets, numbers, back.print).length === 0) return finished(document, filled, back)
   }
@@ -119,10 +123,10 @@ async function printSettled(document: OpenDocument, known: ReadonlyMap<string, n
   let [numbers, faults]: [ReadonlyMap<string, number>, string[]] = [known, []]
   for (let filling = 1; filling <= FILLINGS; filling += 1) {
     await fillContents(page, texts(facts, numbers))
-    const file = await printFile(document)
-    const back = await readBack(document, file)
+    const printed = await printFile(document)
+    const back = await readBack(document, printed)
     faults = wrongNumbers(facts.targets, numbers, back.print)
-    if (faults.length === 0) return finished(document, file, back)
+    if (faults.length === 0) return finished(document, printed, back)
     numbers = numbersIn(document, back.print.destinations)
   }
   throw notPrinted(job, faults)
@@ -139,58 +143,45 @@ function numbersIn({ job, facts }: OpenDocument, destinations: ReadonlyMap<strin
   return new Map(facts.targets.map(id => [id, destinations.get(id) ?? 0]))
 }
 
-async function printFile({ page, job }: OpenDocument): Promise<PdfFile> {
-  return knownPdfFile(await printPage(page, job))
+interface Printed {
+  readonly file: PdfFile
+  /** What is to be bound in. */
+  readonly sheets: ReadySheets
 }
 
-/** Links of this form hold places for pages of other files. */
-const hasPlaces = ({ objects }: PdfFile): boolean =>
-  [...objects.values()].some(object => object.includes('/URI (attach:'))
+/** Pages of other files are made ready while the browser prints. */
+async function printFile({ page, job, facts }: OpenDocument): Promise<Printed> {
+  await typeReady(page)
+  const printing = printPage(page, SIZES[job.paper])
+  const [bytes, sheets] = await Promise.all([printing, readySheets(facts.attached, job.root, job.path)])
+  return { file: knownPdfFile(bytes), sheets }
+}
 
 interface ReadBack {
   readonly bytes: Uint8Array
   readonly print: PdfContents
-  /** Paths below the root of what was bound in. */
-  readonly bound: readonly string[]
 }
 
-async function readBack({ job, facts, fields }: OpenDocument, file: PdfFile): Promise<ReadBack> {
-  const even = normalizePdf(withFields(file, fields), {
-    title: job.title ?? facts.title,
-    on: job.on,
-    links: linksOf(job)
-  })
-  const { bytes, used: bound } = hasPlaces(file)
-    ? await bindAttachments(even, job.root, job.path)
-    : { bytes: even, used: [] }
+async function readBack({ job, facts, fields }: OpenDocument, { file, sheets }: Printed): Promise<ReadBack> {
+  const title = job.title ?? facts.title
+  const even = normalizePdf(withFields(file, fields), { title, on: job.on, links: linksOf(job) })
+  const bytes = writePdfFile(bindSheets(even, sheets))
   const linksTo = facts.targets
   const linksOn = pagesLinkingTo(file, linksTo)
-  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo, linksOn }), bound }
+  return { bytes, print: await readPdf(bytes, { sizes: true, bookmarks: true, linksTo, linksOn }) }
 }
 
 function finished(
   { job, facts, asked, fields }: OpenDocument,
-  file: PdfFile,
-  { bytes, print, bound }: ReadBack
+  { file, sheets }: Printed,
+  { bytes, print }: ReadBack
 ): Print {
   const away = linksToFiles(file, linksOf(job).from).map(
     address => `A link leads to ${address}, above what may be shown.`
   )
   const faults = [...printFaults(print, job, facts), ...lostFields(file, fields)]
   throwIfAny(job, [...faults, ...lacking(asked.missing), ...away])
-  return { bytes, pages: print.pages, used: [...asked.used, ...bound].sort() }
-}
-
-/** Without a limit of its own: the watch has one. */
-async function printPage(page: Page, job: PrintJob): Promise<Uint8Array> {
-  return page.pdf({
-    format: job.paper,
-    preferCSSPageSize: true,
-    printBackground: true,
-    tagged: true,
-    outline: true,
-    timeout: 0
-  })
+  return { bytes, pages: print.pages, used: [...asked.used, ...sheets.used].sort() }
 }
 
 function documentFaults(facts: DocumentFacts, missing: ReadonlySet<string>): string[] {

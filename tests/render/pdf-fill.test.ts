@@ -1,6 +1,6 @@
 import { readFileSync, rmSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import type { Page } from 'puppeteer'
+import type { Page, Protocol } from 'puppeteer'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { OpenBrowser } from '../../src/render/browser.ts'
 import { knownPdfFile } from '../../src/render/pdf-file.ts'
@@ -9,6 +9,7 @@ import { fillPlaceholders, placeholders } from '../../src/render/pdf-fill.ts'
 import { normalizePdf } from '../../src/render/pdf-normal.ts'
 import { printPdf } from '../../src/render/pdf.ts'
 import { readPdf } from '../../src/render/pdf-read.ts'
+import { writePdfFile } from '../../src/render/pdf-write.ts'
 import { date } from '../../src/units/date.ts'
 import { aBrowser, binderHtml, htmlPage, printFolder, printJob } from './pdf-fixture.ts'
 
@@ -47,7 +48,7 @@ async function laidOut(count: number, style = FIGURES, texts = placeholders(coun
 
 async function textsOf(file: PdfFile, count: number): Promise<string[]> {
   const linksTo = Array.from({ length: count }, (_, index) => `s${index}`)
-  const { linkedFrom } = await readPdf(normalizePdf(file, facts), { linksTo })
+  const { linkedFrom } = await readPdf(writePdfFile(normalizePdf(file, facts)), { linksTo })
   return linkedFrom.map(({ text }) => text.replace(/[\s\u00a0]+/gu, ' ').trim())
 }
 
@@ -91,10 +92,15 @@ describe('a document with page numbers', () => {
               const newPage = context.newPage.bind(context)
               context.newPage = async (): Promise<Page> => {
                 const page = await newPage()
-                const pdf = page.pdf.bind(page)
-                page.pdf = async options => {
-                  count += 1
-                  return pdf(options)
+                const createSession = page.createCDPSession.bind(page)
+                page.createCDPSession = async () => {
+                  const session = await createSession()
+                  const send = session.send.bind(session)
+                  session.send = ((method: 'Page.printToPDF', params: Protocol.Page.PrintToPDFRequest) => {
+                    if (method === 'Page.printToPDF') count += 1
+                    return send(method, params)
+                  }) as typeof session.send
+                  return session
                 }
                 return page
               }

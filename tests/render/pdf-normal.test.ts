@@ -3,6 +3,7 @@ import { normalizePdf } from '../../src/render/pdf-normal.ts'
 import type { PdfFacts } from '../../src/render/pdf-normal.ts'
 import { knownPdfFile, readPdfFile } from '../../src/render/pdf-file.ts'
 import { readPdf } from '../../src/render/pdf-read.ts'
+import { writePdfFile } from '../../src/render/pdf-write.ts'
 import { date } from '../../src/units/date.ts'
 import { pdfObjects } from './pdf-fixture.ts'
 
@@ -45,7 +46,8 @@ function leaf(names: readonly (readonly [string, number])[]): string {
   return `<</Limits [(${sorted[0]?.[0]}) (${sorted.at(-1)?.[0]})]\n/Names [${entries.join(' ')}]>>`
 }
 
-const normalized = (bytes: Uint8Array, facts: PdfFacts): Uint8Array => normalizePdf(knownPdfFile(bytes), facts)
+const normalized = (bytes: Uint8Array, facts: PdfFacts): Uint8Array =>
+  writePdfFile(normalizePdf(knownPdfFile(bytes), facts))
 
 const facts = { title: 'Quay (Street) \\ 1', on: date('2026-05-01') }
 
