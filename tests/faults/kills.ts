@@ -27,9 +27,10 @@ const ARGUMENTS: Readonly<Record<Verb, readonly string[]>> = {
 }
 
 export interface KillReport {
+  /** Runs that were killed while they ran. */
   readonly kills: number
   readonly byVerb: Readonly<Record<string, number>>
-  /** Runs that had ended before they were to be killed. */
+  /** Runs that had ended before they were to be killed; they count as none, and their length is that of the next one. */
   readonly tooLate: number
   /** How often the output was found moved aside, to be put back by the next run. */
   readonly between: number
@@ -37,7 +38,16 @@ export interface KillReport {
   readonly failures: readonly string[]
 }
 
-/** Starts runs, kills each at a moment drawn by the seed, and looks at what is left; now and then a whole run follows. */
+/** Of a run's length: what comes earlier is Node itself, what comes later may come too late. */
+const EARLIEST = 0.1
+const LATEST = 0.97
+/** Runs of a verb may get faster while others are measured, but not for ever. */
+const MOST_TRIES = 3
+
+/**
+ * Starts runs and kills each at a moment of its length that the seed draws, until so many were hit; looks at what is left each time, and now and
+ * then a whole run follows.
+ */
 export async function killRuns(wish: {
   readonly kills: number
   readonly seed: number
@@ -75,23 +85,29 @@ export async function killRuns(wish: {
     writeFileSync(join(folder, 'rows.csv'), ROWS)
     restoreSites(0)
     const lasts: Record<string, number> = {}
-    // A short run takes the time of one small verb for that of the others.
-    for (const verb of kills > 50 ? VERBS : (['print', 'record'] as const)) {
+    // A short run takes the time of one small verb for that of the others. The first run of all puts the program together.
+    for (const verb of kills > 50 ? (['build', ...VERBS] as const) : (['print', 'record'] as const)) {
+      restoreSites(0)
       const start = performance.now()
       const { status, said } = run(ARGUMENTS[verb])
       lasts[verb] = performance.now() - start
       if (status !== 0) failures.push(`${verb} without a kill ended with ${status}: ${said.slice(0, 300)}`)
     }
-    for (let kill = 0; kill < kills; kill += 1) {
+    let kill = 0
+    for (let start = 0; kill < kills && start < kills * MOST_TRIES; start += 1) {
       const verb = VERBS[kill % VERBS.length] ?? 'build'
-      restoreSites(kill + 1)
+      restoreSites(start + 1)
       const before = existsSync(join(folder, 'dist')) ? treeHash(join(folder, 'dist')) : undefined
       const sites = treeHash(join(folder, 'sites'))
-      const delay = (lasts[verb] ?? lasts[verb === 'build' ? 'print' : 'record'] ?? 1000) * (0.25 + 0.8 * dice.share())
+      const length = lasts[verb] ?? lasts[verb === 'build' ? 'print' : 'record'] ?? 1000
+      const delay = length * (EARLIEST + (LATEST - EARLIEST) * dice.share())
       const signal = dice.pick(['SIGKILL', 'SIGKILL', 'SIGKILL', 'SIGTERM', 'SIGINT'] as const)
-      const ended = await killed(ARGUMENTS[verb], { folder, env, delay, signal })
-      byVerb[verb] = (byVerb[verb] ?? 0) + 1
-      if (ended === 'before') tooLate += 1
+      const endedAfter = await killed(ARGUMENTS[verb], { folder, env, delay, signal })
+      if (endedAfter === undefined) byVerb[verb] = (byVerb[verb] ?? 0) + 1
+      else {
+        tooLate += 1
+        lasts[verb] = endedAfter
+      }
       const tell = (what: string): void =>
         void failures.push(`kill ${kill} of ${verb} by ${signal} after ${delay.toFixed(0)} ms: ${what}`)
       const dist = join(folder, 'dist')
@@ -104,7 +120,9 @@ export async function killRuns(wish: {
       if ((verb === 'build' || verb === 'print') && sites !== treeHash(join(folder, 'sites'))) tell('the sites changed')
       for (const broken of brokenSites(join(folder, 'sites'))) tell(broken)
       await gone(pid => `browser ${pid} is left`, tell)
-      if (kill % recoverEvery !== recoverEvery - 1 && kill !== kills - 1) continue
+      if (endedAfter !== undefined) continue
+      kill += 1
+      if (kill % recoverEvery !== 0 && kill !== kills) continue
       recoveries += 1
       const next = run([dice.pick(['build', 'print']), ...ON])
       if (next.status !== 0) tell(`the next run ended with ${next.status}: ${next.said.slice(0, 400)}`)
@@ -123,7 +141,8 @@ export async function killRuns(wish: {
       const still = profiles.filter(name => existsSync(join(tmpdir(), name)))
       if (still.length > 0) failures.push(`temporary folders of browsers are left: ${still.join(', ')}`)
     }
-    return { kills, byVerb, tooLate, between, recoveries, failures }
+    if (kill < kills) failures.push(`only ${kill} of ${kills} kills came in time`)
+    return { kills: kill, byVerb, tooLate, between, recoveries, failures }
   } finally {
     rmSync(work, { recursive: true, force: true })
   }
@@ -139,8 +158,10 @@ interface Kill {
   readonly signal: NodeJS.Signals
 }
 
-function killed(args: readonly string[], { folder, env, delay, signal }: Kill): Promise<'before' | 'killed'> {
+/** Undefined where the run was killed; its length in ms where it had ended before. */
+function killed(args: readonly string[], { folder, env, delay, signal }: Kill): Promise<number | undefined> {
   return new Promise(done => {
+    const start = performance.now()
     const child = spawn(process.execPath, [join(PROJECT, 'setup/underlid.mjs'), ...args], {
       cwd: folder,
       env,
@@ -150,7 +171,7 @@ function killed(args: readonly string[], { folder, env, delay, signal }: Kill): 
     const timer = setTimeout(() => child.kill(signal), delay)
     child.once('exit', (_code, by) => {
       clearTimeout(timer)
-      done(by === null && child.killed === false ? 'before' : 'killed')
+      done(by === null && !child.killed ? performance.now() - start : undefined)
     })
   })
 }
