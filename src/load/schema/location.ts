@@ -10,6 +10,9 @@ import { record } from './record.ts'
 import { pattern, text } from './texts.ts'
 import { timeZone } from './zones.ts'
 
+/** No road or park is higher; beyond it there is no air to reckon with. */
+const HIGHEST = { si: 9000, words: 'must be at most 9,000 m' }
+
 export const location = record(
   'the location',
   { does: 'Where the site is.', example: '{ latitude: 54.97, longitude: -1.61, time-zone: Europe/London }' },
@@ -20,7 +23,7 @@ export const location = record(
     longitude: optional(
       number('Degrees east; west is negative.', '-1.61', { least: -180, most: 180, words: 'must be from -180 to 180' })
     ),
-    elevation: optional(quantity('Height above the sea.', 'length', '60 m', 'any')),
+    elevation: optional(quantity('Height above the sea.', 'length', '60 m', 'any', HIGHEST)),
     'time-zone': optional(timeZone('Name of the time zone, by continent and city.', 'Europe/London')),
     address: optional(text('Street address, as a visitor needs it.', '"Kestrel Cross, Harrow Mere"')),
     'house-number': optional(
