@@ -1,4 +1,4 @@
-import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import type * as Reader from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { groupBy } from '../base/collections.ts'
 
@@ -33,8 +33,18 @@ export interface ReadWish {
   readonly linksOn?: readonly number[]
 }
 
+/** The program that reads, with its helper. They are slow to read in: whoever will want them may ask for them while it waits. */
+export async function pdfReader(): Promise<typeof Reader> {
+  const [reader] = await Promise.all([
+    import('pdfjs-dist/legacy/build/pdf.mjs'),
+    import('pdfjs-dist/legacy/build/pdf.worker.mjs')
+  ])
+  return reader
+}
+
 /** Reads a PDF with another program than the one that wrote it. */
 export async function readPdf(bytes: Uint8Array, wish: ReadWish = {}): Promise<PdfContents> {
+  const { getDocument, VerbosityLevel } = await pdfReader()
   const task = getDocument({
     data: bytes.slice(),
     verbosity: VerbosityLevel.ERRORS,

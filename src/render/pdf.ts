@@ -14,7 +14,7 @@ import type { DocumentFacts } from './pdf-numbers.ts'
 import { linksToFiles, normalizePdf } from './pdf-normal.ts'
 import { linksOf, openFromDisk, printPage, typeReady } from './pdf-page.ts'
 import type { Asked, PrintSource } from './pdf-page.ts'
-import { readPdf } from './pdf-read.ts'
+import { pdfReader, readPdf } from './pdf-read.ts'
 import type { PdfContents } from './pdf-read.ts'
 import { readySheets } from './pdf-sheets.ts'
 import type { ReadySheets } from './pdf-sheets.ts'
@@ -149,12 +149,13 @@ interface Printed {
   readonly sheets: ReadySheets
 }
 
-/** Pages of other files are made ready while the browser prints. */
+/** Pages of other files, and the reader of the finished print, are made ready while the browser prints. */
 async function printFile({ page, job, facts }: OpenDocument): Promise<Printed> {
   await typeReady(page)
   const printing = printPage(page, SIZES[job.paper])
-  const [bytes, sheets] = await Promise.all([printing, readySheets(facts.attached, job.root, job.path)])
-  return { file: knownPdfFile(bytes), sheets }
+  const sheets = readySheets(facts.attached, job.root, job.path)
+  const [bytes, ready] = await Promise.all([printing, sheets, pdfReader()])
+  return { file: knownPdfFile(bytes), sheets: ready }
 }
 
 interface ReadBack {

@@ -9,7 +9,8 @@ import { date } from '../../src/units/date.ts'
 /**
  * Run by `node --expose-gc --import tsx tests/bench/print-memory.bench.ts OUT [BINDERS]` after a build of the demo sites into OUT; 200 where no number is given. Prints the binders there
  * in turn, two at once, by one browser, as `print` does, and looks at the memory of this process and of the browser after each. Memory is flat
- * where the middle of the last quarter is no larger than that of the second.
+ * where the middle of the last quarter is no larger than that of the second. What it is after 20, after half and after all of them is the
+ * middle of ten.
  */
 const out = resolve(process.argv[2] ?? 'dist')
 const count = Number(process.argv[3] ?? 200)
@@ -36,6 +37,8 @@ const paperOf = (path: string): 'A4' | 'Letter' =>
 
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN
 
+const lastTen = (values: readonly number[]): string => median(values.slice(-10)).toFixed(0)
+
 const { browser } = await startFirst(options => puppeteer.launch(options), browsersThere())
 if (!browser) throw new Error('no browser starts')
 const own: number[] = []
@@ -57,6 +60,8 @@ async function work(): Promise<void> {
     globalThis.gc?.()
     own.push(process.memoryUsage().rss / 2 ** 20)
     browsers.push(memoryMb(browser.process()?.pid ?? 0))
+    if (own.length % 20 === 0)
+      process.stderr.write(`${own.length} of ${count}: ${lastTen(own)} and ${lastTen(browsers)} MB\n`)
   }
 }
 try {
@@ -70,8 +75,10 @@ for (const [name, values] of [
   ['the browser', browsers]
 ] as const) {
   const [second, last] = [median(values.slice(quarter, 2 * quarter)), median(values.slice(-quarter))]
+  const after = [...new Set([20, count >> 1, count])].filter(binder => binder >= 10 && binder <= count)
+  const steps = after.map(binder => `${lastTen(values.slice(0, binder))} MB after ${binder}`)
   process.stdout.write(
-    `${name}: ${second.toFixed(0)} MB in the second quarter of ${count} binders, ${last.toFixed(0)} MB in the last, ratio ${(last / second).toFixed(2)}, most ${Math.max(...values).toFixed(0)} MB\n`
+    `${name}: ${steps.join(', ')}; ${second.toFixed(0)} MB in the second quarter of ${count} binders, ${last.toFixed(0)} MB in the last, ratio ${(last / second).toFixed(2)}, most ${Math.max(...values).toFixed(0)} MB\n`
   )
 }
 process.stdout.write(`${pages} pages\n`)
