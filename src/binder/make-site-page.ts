@@ -13,9 +13,10 @@ import { countFindings, SEVERITIES } from '../diagnostics/finding.ts'
 /** The newest visits; all of them are in the binder. */
 const VISITS_MOST = 12
 
-/** The site's page for the office. Links are relative to office/<site>/. */
-export function makeSitePage(context: PageContext): SitePage {
-  const { site, plan, findings, words, version, prints } = context
+/** The site's page for the office. Links are relative to office/<site>/. Where no label has room there is neither a sheet of them nor its print. */
+export function makeSitePage(context: PageContext, hasLabels = true): SitePage {
+  const { site, plan, findings, words, version } = context
+  const prints = context.prints.filter(name => name !== 'labels' || hasLabels)
   const w = words.office
   return {
     site: site.id,
@@ -36,7 +37,7 @@ export function makeSitePage(context: PageContext): SitePage {
     ],
     links: [
       { label: w.binder, href: 'binder.html', note: w.binderNote },
-      { label: w.labels, href: 'labels.html', note: w.labelsNote },
+      ...(hasLabels ? [{ label: w.labels, href: 'labels.html', note: w.labelsNote }] : []),
       ...prints.map(name => ({
         label: name === 'binder' ? w.binderPdf : w.labelsPdf,
         href: `../../print/${site.id}-${name}.pdf`,

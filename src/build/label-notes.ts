@@ -34,11 +34,17 @@ function noteOf(label: Label, { cut }: LabelSheet, words: Words): LabelNote | un
   return { ...note, shown: stations.length, ...(noPlan ? { noPlan } : {}) }
 }
 
-/** For the end of a print, a line each. */
-export function labelNoteText(site: string, { box, stations, shown, noPlan }: LabelNote): string {
+const WHAT_TO_DO = 'Shorten the shut-off or the title in the site file, or ask for a larger one with --label-size.'
+
+/** For the end of a print: a line for each label, one for all where none of a site fits. */
+export function labelNoteTexts(site: string, { made, notes }: LabelTally): readonly string[] {
+  if (made > 0 || notes.length < 2) return notes.map(note => labelNoteText(site, note))
+  return [`Not printed: the lid labels of ${site}: the words of none of the ${notes.length} fit. ${WHAT_TO_DO}`]
+}
+
+function labelNoteText(site: string, { box, stations, shown, noPlan }: LabelNote): string {
   const label = `the lid label of ${site} ${box}`
-  if (shown === undefined)
-    return `Not printed: ${label}: its words do not fit. Shorten the shut-off or the title in the site file, or ask for a larger one with --label-size.`
+  if (shown === undefined) return `Not printed: ${label}: its words do not fit. ${WHAT_TO_DO}`
   const plan = noPlan ? [`On ${label} there is no plan code: not even name, shut-off and battery fit in it.`] : []
   const lines =
     shown < stations ? [`On ${label} stand ${shown} of ${stations} stations; the others are on its page.`] : []

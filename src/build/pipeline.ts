@@ -5,7 +5,7 @@ import type { IsoDate } from '../units/date.ts'
 import { refuseUnknownSites } from './assess.ts'
 import { frameOf, readKeptFleet } from './kept-fleet.ts'
 import { readWordsLookedFor, writeWordsLookedFor } from './kept-words.ts'
-import { labelNoteText } from './label-notes.ts'
+import { labelNoteTexts } from './label-notes.ts'
 import { labelReach, refuseSmallLabels } from './label-room.ts'
 import { makeUnits } from './make-units.ts'
 import { withStage } from './output-stage.ts'
@@ -108,11 +108,11 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
 }
 
 function labelReport(built: readonly SiteDigest[], publicAddress: string, { labelWish }: PrintWish): LabelReport {
-  const notes = built.flatMap(one => (one.built?.labels.notes ?? []).map(note => ({ site: one.id, note })))
+  const tallies = built.flatMap(({ id, built }) => (built ? [{ site: id, ...built.labels }] : []))
   return {
-    reach: labelReach(publicAddress, labelWish),
-    notes: notes.map(({ site, note }) => labelNoteText(site, note)),
-    crowded: notes.filter(({ note }) => note.shown === undefined).length
+    reach: tallies.some(({ made }) => made > 0) ? labelReach(publicAddress, labelWish) : '',
+    notes: tallies.flatMap(tally => labelNoteTexts(tally.site, tally)),
+    crowded: tallies.flatMap(({ notes }) => notes).filter(({ shown }) => shown === undefined).length
   }
 }
 

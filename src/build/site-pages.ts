@@ -73,6 +73,7 @@ function contentVersion(content: unknown): string {
 
 function officePages(context: PageContext, labels: LabelSheet): PagePlan[] {
   const { id, at } = context.site
+  const hasLabels = labels.labels.length > 0
   const page = (name: string, template: string, data: object): PagePlan => ({
     path: `office/${id}/${name}.html`,
     template,
@@ -80,8 +81,8 @@ function officePages(context: PageContext, labels: LabelSheet): PagePlan[] {
     from: at.file
   })
   return [
-    page('index', 'site', makeSitePage(context)),
+    page('index', 'site', makeSitePage(context, hasLabels)),
     page('binder', 'binder', makeBinder(context)),
-    page('labels', 'labels', labels)
+    ...(hasLabels ? [page('labels', 'labels', labels)] : [])
   ]
 }

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
@@ -96,7 +96,7 @@ describe('underlid print', () => {
     expect(far.err).toMatch(/would not be read from 45 cm: it has to be 45 mm wide[^]*--label-size \d+x\d+mm/u)
   })
 
-  it('leaves out a label whose words do not fit, says so and ends with 2', () => {
+  it('prints no sheet where no label of a site fits, says what to do once and ends with 2', () => {
     const site = join(folder, 'sites/tansy-yard/site.md')
     writeFileSync(
       site,
@@ -104,7 +104,13 @@ describe('underlid print', () => {
     )
     const { code, err } = underlid(['print', 'tansy-yard', '--labels', '--on', ON, '--out', 'crowded'], folder)
     expect(code).toBe(2)
-    expect(err).toContain('Not printed: the lid label of tansy-yard TY1: its words do not fit.')
+    expect(err.match(/Not printed: .*/gu)).toEqual([
+      'Not printed: the lid labels of tansy-yard: the words of none of the 3 fit. Shorten the shut-off or the title in the site file, or ask for a larger one with --label-size.'
+    ])
+    const crowded = join(folder, 'crowded')
+    for (const path of ['print/tansy-yard-labels.pdf', 'office/tansy-yard/labels.html'])
+      expect(existsSync(join(crowded, path)), path).toBe(false)
+    expect(readFileSync(join(crowded, 'office/tansy-yard/index.html'), 'utf8')).not.toContain('labels')
   })
 
   it('labels are still read by both from a poor grey photocopy', async () => {
