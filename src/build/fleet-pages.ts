@@ -12,6 +12,7 @@ import type { RegisteredTag } from '../model/fleet.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
 import type { IsoDate } from '../units/date.ts'
 import type { Words } from '../words/words.ts'
+import { summaryOf } from './site-digest.ts'
 import type { SiteDigest } from './site-digest.ts'
 
 /** What the pages of the whole fleet are made from. */
@@ -47,7 +48,7 @@ export function planFleetPages(work: FleetWork): FleetPages {
   const taken = new Set(built.filter(one => asked.has(one.summary.id)).flatMap(one => one.tags))
   const { pages: gone, fallbacks } = gonePages(work, taken)
   const input: FleetInput = {
-    built: built.map(one => one.summary),
+    built: digests.flatMap(one => summaryOf(one) ?? []),
     left: digests.filter(one => !one.built).map(({ id, findings }) => ({ id, findings })),
     on,
     words,

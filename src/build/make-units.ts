@@ -50,11 +50,13 @@ export async function makeUnits(wish: UnitsWish, stage: Stage): Promise<MadeUnit
   const open = units.filter(one => !kept.has(one.sources.id))
   const done = await makeOpen(open, wish, stage)
   for (const one of done.values()) for (const { path, fate } of one.files) stage.note(path, fate)
+  // Without their units, which hold all texts of the sites.
+  const keys = open.map(({ key, sources: { id } }) => ({ key, id })).filter(({ id }) => asked.has(id))
   const keep = (out: string): void => {
-    for (const { key, sources } of open) {
-      const one = done.get(sources.id)
-      if (!one || !asked.has(sources.id) || !one.digest.built) continue
-      writeKept(cache, sources.id, { key, digest: one.digest, files: one.files.map(({ path }) => keptFile(out, path)) })
+    for (const { key, id } of keys) {
+      const one = done.get(id)
+      if (!one?.digest.built) continue
+      writeKept(cache, id, { key, digest: one.digest, files: one.files.map(({ path }) => keptFile(out, path)) })
     }
   }
   return {

@@ -4,6 +4,7 @@ import { sortFindings } from '../diagnostics/finding.ts'
 import type { IsoDate } from '../units/date.ts'
 import { refuseUnknownSites } from './assess.ts'
 import { frameOf, readKeptFleet } from './kept-fleet.ts'
+import type { KeptFleet } from './kept-fleet.ts'
 import { readWordsLookedFor, writeWordsLookedFor } from './kept-words.ts'
 import { labelNoteTexts } from './label-notes.ts'
 import { labelReach, refuseSmallLabels } from './label-room.ts'
@@ -65,28 +66,32 @@ export interface LabelReport {
  */
 export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
   const { on, shard, print, out } = wish
-  const fleet = readKeptFleet(wish.sites, on, site => printsOf(site, wish), {
+  let fleet: KeptFleet | undefined = readKeptFleet(wish.sites, on, site => printsOf(site, wish), {
     ...(wish.mark === undefined ? {} : { mark: wish.mark }),
     ...(print?.labelWish ? { labelWish: print.labelWish } : {})
   })
   refuseUnknownSites(fleet.sources, wish.only ?? [])
   refuseLostRegister(fleet, out)
-  if (print?.labelWish) refuseSmallLabels(fleet.common.publicAddress, print.labelWish)
+  const { common } = fleet
+  if (print?.labelWish) refuseSmallLabels(common.publicAddress, print.labelWish)
   const frame = frameOf(fleet)
   const asked = askedOf(frame.ids, wish)
   const cache = cacheFolder(out)
   const lookedFor = readWordsLookedFor(cache, frame.mark)
-  const units = shard ? fleet.units.filter(one => asked.has(one.sources.id)) : fleet.units
+  let units = shard ? fleet.units.filter(one => asked.has(one.sources.id)) : fleet.units
   const { result, report } = await withStage(out, async stage => {
-    const order = { units, asked, common: fleet.common, cache, ...(wish.onSite ? { onSite: wish.onSite } : {}) }
-    const sites = await makeUnits(order, stage)
+    const { onSite } = wish
+    const sites = await makeUnits({ units, asked, common, cache, ...(onSite ? { onSite } : {}) }, stage)
+    // A print needs the texts of the sites once more; else they make room for the pages of all.
+    units = []
+    if (!print) fleet = undefined
     const { digests, known } = sites
     const writing = { frame, digests, asked, known, lookedFor, ...(print ? { print } : {}) }
     if (shard) stage.keep(keptPatterns({ ...writing, frame: { ...frame, ids: [...asked] } }))
     const words = shard ? undefined : await writeFleet(stage, writing)
     if (shard) stage.write(shardFile({ shard, frame, digests }))
     const built = digests.filter(one => asked.has(one.id))
-    return { sites, words, prints: print ? await printAll({ stage, fleet, digests: built, wish }) : undefined }
+    return { sites, words, prints: fleet ? await printAll({ stage, fleet, digests: built, wish }) : undefined }
   })
   const { sites, words, prints } = result
   if (words) writeWordsLookedFor(cache, frame.mark, words)
@@ -103,7 +108,7 @@ export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
     notAsked: frame.ids.filter(id => !asked.has(id)),
     report,
     ...(prints ? { prints } : {}),
-    ...(print?.labels ? { labels: labelReport(sites.digests.filter(isBuilt), fleet.common.publicAddress, print) } : {})
+    ...(print?.labels ? { labels: labelReport(sites.digests.filter(isBuilt), common.publicAddress, print) } : {})
   }
 }
 

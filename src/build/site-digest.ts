@@ -20,7 +20,8 @@ export interface SiteDigest {
 }
 
 export interface BuiltDigest {
-  readonly summary: SiteSummary
+  /** Without its findings, which stand in the digest once. */
+  readonly summary: Omit<SiteSummary, 'findings'>
   readonly location?: NonNullable<Site['location']>
   readonly paper: Site['paper']
   readonly privateWords: readonly { readonly label: string; readonly text: string }[]
@@ -31,6 +32,11 @@ export interface BuiltDigest {
   readonly json: object
   /** Its lid labels. */
   readonly labels: LabelTally
+}
+
+/** Of a site that was understood. */
+export function summaryOf({ findings, built }: SiteDigest): SiteSummary | undefined {
+  return built && { ...built.summary, findings }
 }
 
 const NO_LABELS: LabelTally = { made: 0, notes: [] }
@@ -49,8 +55,9 @@ export function digestOf(
 
 function builtDigest(context: PageContext, tags: readonly string[], labels: LabelTally): BuiltDigest {
   const { site } = context
+  const { findings: _, ...summary } = siteSummary(context, EN_US)
   return {
-    summary: siteSummary(context, EN_US),
+    summary,
     ...(site.location ? { location: site.location } : {}),
     paper: site.paper,
     privateWords: site.privateWords.map(({ label, text }) => ({ label, text })),
