@@ -52,7 +52,8 @@ export function watchOver(browser: Browser): Watch {
     const silent = (): void => void (timer = setTimeout(() => refuse(new BrowserLost('silent', seconds)), 500))
     timer = setTimeout(silent, seconds * 1000)
   }
-  browser.once('disconnected', gone)
+  // What is asked for once cannot be taken back, and would keep each print for as long as the browser lasts.
+  browser.on('disconnected', gone)
   alive(0)
   return {
     lost,

@@ -189,6 +189,13 @@ describe('a document that is not whole is not printed, and the message names wha
 })
 
 describe('while printing', () => {
+  it('nothing is hung on the browser that would keep the print as long as the browser lasts', async () => {
+    const waiting = (): number => opened.browser.listenerCount('disconnected')
+    const before = waiting()
+    await printing(htmlPage('<h1>One</h1>'))
+    expect(waiting()).toBe(before)
+  })
+
   it('nothing is fetched from a network', async () => {
     let asked = 0
     const server = createServer((_, response) => {
