@@ -1,6 +1,7 @@
 import { isMap, isSeq, LineCounter, parseDocument } from 'yaml'
 import { csvRows } from './csv.ts'
 import type { CsvRow } from './csv.ts'
+import { areaCell, groundOf } from './import-ground.ts'
 import type { SourceText } from './loaded.ts'
 import { oneLine } from './one-line.ts'
 import { DEEPEST } from './yaml/plain.ts'
@@ -28,6 +29,14 @@ export type ReadRows =
       readonly passedOver: readonly string[]
     }
   | { readonly ok: false; readonly message: string; readonly fix: string }
+
+/** Of a row by what it says of its kind, else by what it names: a station or its zone, not a box. */
+export function isZone(cells: ImportRow['cells']): boolean {
+  const said = cells['kind']?.toLowerCase() ?? ''
+  if (/box/u.test(said)) return false
+  if (/valve|zone|station/u.test(said)) return true
+  return cells['station'] !== undefined || /\/\d+$/u.test(cells['id'] ?? '')
+}
 
 /** Rows of a CSV, or features of a GeoJSON, by what the file begins with. */
 export function rowsOfFile(source: SourceText): ReadRows {
@@ -160,11 +169,24 @@ function featureRow(feature: unknown, line: number): ImportRow | ImportTrouble {
   const own = Object.fromEntries(pairs.filter(([, value]) => value !== ''))
   const cells = { ...(typeof id === 'string' || typeof id === 'number' ? { id: String(id) } : {}), ...own }
   const at = pointOf(geometry)
-  if (at === undefined) return { line, cells }
+  if (at === undefined) return groundRow(cells, geometry, line)
   const [longitude, latitude] = Array.isArray(at) ? (at as unknown[]) : []
   if (typeof longitude !== 'number' || typeof latitude !== 'number')
     return { line, message: 'The point has no coordinates.', fix: 'Write [longitude, latitude] in degrees.' }
   return { line, cells: { ...cells, latitude: String(latitude), longitude: String(longitude) } }
+}
+
+/** The ground of a zone gives its area, where the row does not state one; that of a box says nothing. */
+function groundRow(cells: ImportRow['cells'], geometry: Feature['geometry'], line: number): ImportRow | ImportTrouble {
+  const ground = isZone(cells) ? groundOf(geometry) : undefined
+  if (ground === undefined) return { line, cells }
+  if (ground === 'no-ground')
+    return {
+      line,
+      message: 'The corners of this polygon enclose no ground.',
+      fix: 'Give each ring four corners or more, [longitude, latitude] in degrees, the last as the first.'
+    }
+  return { line, cells: { area: areaCell(ground.areaM2), ...cells } }
 }
 
 /** Coordinates of a point, and of several points that are one: some programs write no other kind. */
@@ -179,6 +201,8 @@ function pointOf(geometry: Feature['geometry']): unknown {
 function shapeOf(feature: unknown, line: number): string[] {
   const { geometry } = (feature ?? {}) as Feature
   if (!geometry || pointOf(geometry) !== undefined) return []
+  const row = featureRow(feature, line)
+  if (!('cells' in row) || (isZone(row.cells) && groundOf(geometry) !== undefined)) return []
   return [`the ${typeof geometry.type === 'string' ? oneLine(geometry.type) : 'shape'} in line ${line}`]
 }
 

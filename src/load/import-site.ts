@@ -4,6 +4,7 @@ import type { LatLon } from '../domain/distance.ts'
 import { stationName } from './cross/records.ts'
 import { appendRecord, setValue } from './edit-front.ts'
 import { readFrontMatter } from './front-matter.ts'
+import { isZone } from './import-rows.ts'
 import type { ImportRow, ImportTrouble } from './import-rows.ts'
 import type { Fault, SourceText } from './loaded.ts'
 import { readAs } from './read-as.ts'
@@ -95,7 +96,7 @@ interface Wish {
 }
 
 function wishOf({ cells, line }: ImportRow): Wish | ImportTrouble {
-  const kind = kindOf(cells)
+  const kind = isZone(cells) ? 'station' : 'box'
   const id = kind === 'box' ? (cells['id'] ?? cells['box']) : (cells['station'] ?? cells['id'])
   if (id === undefined) {
     const column = kind === 'box' ? 'id' : 'station'
@@ -108,14 +109,6 @@ function wishOf({ cells, line }: ImportRow): Wish | ImportTrouble {
   return kind === 'box'
     ? boxWish(id, cells, line)
     : { kind, id: stationName(id), keys: pick(cells, ZONE_TEXTS), valve: valveKeys(cells) }
-}
-
-/** By the column "kind", else by what the row names. */
-function kindOf(cells: Cells): 'box' | 'station' {
-  const said = cells['kind']?.toLowerCase() ?? ''
-  if (/box/u.test(said)) return 'box'
-  if (/valve|zone|station/u.test(said)) return 'station'
-  return cells['station'] !== undefined || /\/\d+$/u.test(cells['id'] ?? '') ? 'station' : 'box'
 }
 
 function boxWish(id: string, cells: Cells, line: number): Wish | ImportTrouble {

@@ -18,6 +18,18 @@ const point = (properties: object, coordinates: unknown = [-1.61034, 54.97012]) 
   properties,
   geometry: { type: 'Point', coordinates }
 })
+/** A ten-thousandth of a degree at 45° north, so many times as high. */
+const ground = (properties: object, rows = 1) => {
+  const [west, south, east, north] = [7, 45, 7.0001, 45 + 0.0001 * rows]
+  const ring = [
+    [west, south],
+    [east, south],
+    [east, north],
+    [west, north],
+    [west, south]
+  ]
+  return { type: 'Feature', properties, geometry: { type: 'Polygon', coordinates: [ring] } }
+}
 
 describe("a surveyor's CSV", () => {
   it.each([
@@ -104,10 +116,42 @@ describe("a surveyor's GeoJSON", () => {
   })
 
   it('says which shapes it passes over', () => {
-    const polygon = { type: 'Feature', properties: { id: 'K1/1' }, geometry: { type: 'Polygon', coordinates: [] } }
-    const { rows, passedOver } = read(collection(point({ id: 'VB1' }), polygon))
-    expect(rows.map(one => Object.keys(one.cells))).toEqual([['id', 'latitude', 'longitude'], ['id']])
-    expect(passedOver).toEqual(['the Polygon in line 17'])
+    const line = { type: 'Feature', properties: { id: 'K1/1' }, geometry: { type: 'LineString', coordinates: [] } }
+    const { rows, passedOver } = read(collection(point({ id: 'VB1' }), line, ground({ id: 'VB2' })))
+    expect(rows.map(one => Object.keys(one.cells))).toEqual([['id', 'latitude', 'longitude'], ['id'], ['id']])
+    expect(passedOver).toEqual(['the LineString in line 17', 'the Polygon in line 27'])
+  })
+
+  it('takes the area of a zone from its ground, where the row states none', () => {
+    // Lengths of a degree at 45° as published by NGA: 111,132 m of latitude, 78,847 m of longitude: 11.113 m × 7.885 m.
+    const { rows, passedOver } = read(
+      collection(
+        ground({ id: 'K1/1' }),
+        ground({ zone: 'Beds', station: 'K1/2', area: '80 m²' }),
+        ground({ kind: 'zone', id: 'K1/3' }, 3)
+      )
+    )
+    expect(rows.map(one => one.cells['area'])).toEqual(['87.6 m²', '80 m²', '263 m²'])
+    expect(passedOver).toEqual([])
+  })
+
+  it('tells of a polygon that encloses no ground', () => {
+    const flat = {
+      ...ground({ id: 'K1/1' }),
+      geometry: {
+        type: 'Polygon',
+        coordinates: [
+          [
+            [1, 2],
+            [1, 3],
+            [1, 2]
+          ]
+        ]
+      }
+    }
+    expect(read(collection(flat)).troubles.map(one => one.message)).toEqual([
+      'The corners of this polygon enclose no ground.'
+    ])
   })
 
   it.each([
