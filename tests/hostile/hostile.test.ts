@@ -29,8 +29,8 @@ const hostile = hostileSite({
   shared
 })
 writeFileSync(file, hostile.text)
-// Words as long as these fit on no lid label; their page is looked at all the same.
-const ran = underlid(['print', '--binder', '--on', ON], folder)
+// The largest lid label there is: words as long as these fit on no smaller one.
+const ran = underlid(['print', '--binder', '--labels', '--label-size', '190x250mm', '--on', ON], folder)
 
 const files = (ending: RegExp): string[] =>
   (readdirSync(dist, { recursive: true }) as string[]).filter(
@@ -132,6 +132,7 @@ describe('a site whose every free text is hostile', { timeout: 300_000 }, () => 
     expect(hostile.carriers).toBeGreaterThan(60)
     expect(ran.err).not.toContain('Not printed')
     expect(ran.code, ran.err).toBe(0)
+    expect(text(`office/${SITE}/labels.html`).match(/<article class="label"/gu)?.length).toBe(3)
   })
 
   it('runs nothing, asks for nothing, and shows its words as words, on every page', async () => {
@@ -231,7 +232,7 @@ describe('a site whose every free text is hostile', { timeout: 300_000 }, () => 
 
   it('puts no script, no action and no address but ours into a print', async () => {
     const prints = files(/\.pdf$/u)
-    expect(prints.length).toBe(1)
+    expect(prints.length).toBe(2)
     for (const path of prints) {
       const bytes = readFileSync(join(dist, path))
       expect(bytes.toString('latin1')).not.toMatch(/\/JavaScript|\/JS\b|\/Launch|\/SubmitForm|\/EmbeddedFile/u)
