@@ -11,7 +11,7 @@ import { siteJsonSchema } from '../load/json-schema.ts'
 import { sortedDue } from '../binder/make-fleet-page.ts'
 import { sortFindings } from '../diagnostics/finding.ts'
 import { dueJson } from '../report/due.ts'
-import { calendarOf } from './due-outputs.ts'
+import { calendarOf, calendarSites } from './due-outputs.ts'
 import type { FleetWork } from './fleet-pages.ts'
 import type { OutputFile } from './output-stage.ts'
 
@@ -24,14 +24,10 @@ export function dataOutputs({ digests, general, on }: FleetWork, publicAddress: 
   const csv = (name: string, text: string): OutputFile => ({ path: `data/${name}`, content: BYTE_ORDER_MARK + text })
   const built = digests.flatMap(one => (one.built ? [one.built] : []))
   const due = sortedDue(built.flatMap(one => one.summary.due))
-  const places = built.map(({ summary: { id }, location }) => ({
-    site: { id, ...(location ? { location } : {}) },
-    publicAddress
-  }))
   const findings = sortFindings([...general, ...digests.flatMap(one => one.findings)])
   return [
     csv('due.csv', dueCsv(due, on)),
-    { path: 'data/due.ics', content: calendarOf(due, places, on) },
+    { path: 'data/due.ics', content: calendarOf(due, calendarSites(digests, publicAddress), on) },
     json('due.json', dueJson(due, on)),
     json('due.schema.json', dueSchema()),
     json('boxes.geojson', { type: 'FeatureCollection', features: built.flatMap(one => one.features) }),

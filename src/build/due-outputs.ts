@@ -1,21 +1,21 @@
-import { dueItems } from '../binder/due-items.ts'
 import type { DueItem } from '../binder/due-items.ts'
-import { sortedDue } from '../binder/make-fleet-page.ts'
 import type { PageContext } from '../binder/context.ts'
 import { dueIcs } from '../export/due-ics.ts'
 import type { IsoDate } from '../units/date.ts'
 import { EN_US } from '../words/words.ts'
+import type { SiteDigest } from './site-digest.ts'
 import { toolVersion } from './tool-version.ts'
-
-/** Everything dated on these sites, no date first, then by date. */
-export function allDue(contexts: readonly PageContext[]): DueItem[] {
-  return sortedDue(contexts.flatMap(context => dueItems({ ...context, words: EN_US })))
-}
 
 /** What an event needs to know of its site. */
 export interface CalendarSite {
   readonly site: Pick<PageContext['site'], 'id' | 'location'>
   readonly publicAddress: string
+}
+
+export function calendarSites(digests: readonly SiteDigest[], publicAddress: string): CalendarSite[] {
+  return digests.flatMap(({ id, built }) =>
+    built ? [{ site: { id, ...(built.location ? { location: built.location } : {}) }, publicAddress }] : []
+  )
 }
 
 /** The due list as a calendar feed. Its identities carry the host of the public address, which printed labels depend on already. */

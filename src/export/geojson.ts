@@ -36,23 +36,21 @@ export function siteFeatures(site: Site): Feature[] {
   return [siteFeature(site), ...site.boxes.map(box => boxFeature(site, box))]
 }
 
-/** What is due, each at its box where that has a position, else at its site. */
-export function dueGeojson(items: readonly DueItem[], sites: readonly Site[]): FeatureCollection {
+/** What is due, each at its box where that has a position, else at its site; of `features`, those of the sites and their boxes. */
+export function dueGeojson(items: readonly DueItem[], features: readonly Feature[]): FeatureCollection {
+  const places = new Map(features.map(({ id, geometry }) => [id, geometry]))
   return {
     type: 'FeatureCollection',
-    features: items.map(item => {
-      const site = sites.find(one => one.id === item.site)
-      const box = site?.boxes.find(one => one.id === item.box)
-      const { kind, what, subject, state } = item
-      return {
-        type: 'Feature',
-        id: [item.site, kind, subject, item.task?.task ?? ''].filter(Boolean).join('/'),
-        geometry: (box && boxPoint(box)) ?? (site ? sitePoint(site) : null),
-        properties: { site: item.site, box: item.box ?? null, subject, kind, what, state, due_on: item.dueOn ?? null }
-      }
-    })
+    features: items.map(({ site, box, kind, what, subject, state, task, dueOn }) => ({
+      type: 'Feature',
+      id: [site, kind, subject, task?.task ?? ''].filter(Boolean).join('/'),
+      geometry: (box === undefined ? null : places.get(boxId(site, box))) ?? places.get(site) ?? null,
+      properties: { site, box: box ?? null, subject, kind, what, state, due_on: dueOn ?? null }
+    }))
   }
 }
+
+const boxId = (site: string, box: string): string => `${site}/${box}`
 
 function siteFeature(site: Site): Feature {
   const { id, title, place, status } = site
@@ -68,7 +66,7 @@ function boxFeature(site: Site, box: Box): Feature {
   const serves = site.stations.filter(one => one.valves.some(valve => valve.box === box.id)).map(one => one.id)
   return {
     type: 'Feature',
-    id: `${site.id}/${box.id}`,
+    id: boxId(site.id, box.id),
     geometry: boxPoint(box),
     properties: {
       kind: 'box',

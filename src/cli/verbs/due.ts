@@ -1,16 +1,14 @@
 import type { Command } from 'commander'
-import { assessFleet } from '../../build/assess.ts'
-import { contextOf } from '../../build/page-context.ts'
-import { allDue, calendarOf } from '../../build/due-outputs.ts'
-import type { Assessment } from '../../build/assess.ts'
+import { digestFleet } from '../../build/digest-fleet.ts'
+import type { DigestedFleet } from '../../build/digest-fleet.ts'
+import { calendarOf, calendarSites } from '../../build/due-outputs.ts'
 import { readCompany } from '../../load/companions.ts'
 import { parseQuantity } from '../../units/quantity.ts'
-import { publicAddressOf } from '../../build/public-address.ts'
 import { Refusal } from '../../base/refusal.ts'
 import type { DueItem } from '../../binder/due-items.ts'
-import type { PageContext } from '../../binder/context.ts'
+import { sortedDue } from '../../binder/make-fleet-page.ts'
 import { makeRoutePage } from '../../binder/make-route-page.ts'
-import { siteSummary } from '../../binder/site-summary.ts'
+import { summaryOf } from '../../build/site-digest.ts'
 import { toolVersion } from '../../build/tool-version.ts'
 import { routeText } from '../../report/route.ts'
 import { EN_US } from '../../words/words.ts'
@@ -40,20 +38,21 @@ export function addDue(program: Command): void {
     .option('--route', 'as a route sheet: stops in order, minutes, access, tools, parts, and the work by week')
     .option('--hours-a-week <hours>', 'with --route: level the work to what a week holds, such as 30h')
     .option('--within <days>', 'so many days ahead, such as 60d', '60d')
-    .action((sites: string[], options: DueOptions) => {
+    .action(async (only: string[], options: DueOptions) => {
       const on = dayOf(options)
       const within = daysOf(options.within)
-      const assessment = assessFleet(options.sites, on, sites)
-      const address = publicAddressOf(assessment)
-      const contexts = assessment.sites.flatMap(one => contextOf(one, address))
-      const items = allDue(contexts).filter(item => item.dueOn === undefined || daysBetween(on, item.dueOn) <= within)
-      answer(options, items, { contexts, on, within, ...weekOf(options, assessment) })
+      const { sites, out } = options
+      const { progress } = makeOutput(options)
+      const found = await digestFleet({ sites, out, on, only, onSite: (done, of) => progress('Sites', done, of) })
+      const items = sortedDue(found.digests.flatMap(one => one.built?.summary.due ?? [])).filter(
+        item => item.dueOn === undefined || daysBetween(on, item.dueOn) <= within
+      )
+      answer(options, items, { ...found, on, within, ...weekOf(options, found) })
       process.exitCode = EXIT.done
     })
 }
 
-interface Asked {
-  readonly contexts: readonly PageContext[]
+interface Asked extends DigestedFleet {
   readonly on: IsoDate
   readonly within: number
   /** Time on sites that a week holds, s. */
@@ -61,7 +60,7 @@ interface Asked {
 }
 
 /** As it is asked for, else as the company file has it. */
-function weekOf({ hoursAWeek }: DueOptions, { sources }: Assessment): { readonly weekS?: number } {
+function weekOf({ hoursAWeek }: DueOptions, { fleet: { sources } }: DigestedFleet): { readonly weekS?: number } {
   if (hoursAWeek === undefined) {
     const weekS = readCompany(sources.shared)?.hoursAWeek?.si
     return weekS === undefined ? {} : { weekS }
@@ -73,12 +72,12 @@ function weekOf({ hoursAWeek }: DueOptions, { sources }: Assessment): { readonly
 }
 
 /** Files for other programs go out byte by byte, without a line end more. */
-function answer(options: DueOptions, items: readonly DueItem[], { contexts, on, within, weekS }: Asked): void {
+function answer(options: DueOptions, items: readonly DueItem[], asked: Asked): void {
+  const { digests, fleet, on, within, weekS } = asked
   const { say, pass } = makeOutput(options)
   if (options.route) {
-    const sites = contexts.map(context => siteSummary(context, EN_US))
     const page = makeRoutePage({
-      sites,
+      sites: digests.flatMap(one => summaryOf(one) ?? []),
       on,
       within,
       words: EN_US,
@@ -88,11 +87,11 @@ function answer(options: DueOptions, items: readonly DueItem[], { contexts, on, 
     return say(options.format === 'json' ? JSON.stringify(page, undefined, 2) : routeText(page))
   }
   if (options.format === 'csv') return pass(dueCsv(items, on))
-  if (options.format === 'ics') return pass(calendarOf(items, contexts, on))
+  if (options.format === 'ics') return pass(calendarOf(items, calendarSites(digests, fleet.common.publicAddress), on))
   const json = (value: object) => say(JSON.stringify(value, undefined, 2))
   if (options.format === 'json') return json(dueJson(items, on))
-  const sites = contexts.map(one => one.site)
-  return options.format === 'geojson' ? json(dueGeojson(items, sites)) : say(dueText(items, on, within))
+  const features = digests.flatMap(one => one.built?.features ?? [])
+  return options.format === 'geojson' ? json(dueGeojson(items, features)) : say(dueText(items, on, within))
 }
 
 function daysOf(text: string): number {
