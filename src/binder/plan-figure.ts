@@ -25,6 +25,8 @@ const BAND_FOOT_MM = 48
 const METERS = [1, 2, 5, 10, 20, 50, 100, 200, 500]
 const FEET = [5, 10, 20, 50, 100, 200, 500, 1000]
 const BAR_MM = 44
+/** What lies nearer to the edge of a detail is left out: its symbol would be cut. */
+const SYMBOL_MM = 3
 /** A box and its ties are drawn no larger. */
 const LEAST_RATIO = 40
 /** Names on the sheet of what it does not show; the table has them all. */
@@ -87,7 +89,7 @@ export function boxFigure(
   const bounds = around([mark, ...ties.map(one => one.point)])
   const ratio = fitted(bounds, { widthMm: widthMm - 16, heightMm: heightMm - 16 })
   const middle = middleOfBounds(bounds)
-  const inView = inside(middle, ratio, { widthMm, heightMm })
+  const inView = inside(middle, ratio, { widthMm: widthMm - 2 * SYMBOL_MM, heightMm: heightMm - 2 * SYMBOL_MM })
   const points = plan.drawing.points.filter(inView)
   return {
     figure: 'plan',

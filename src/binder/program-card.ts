@@ -52,10 +52,12 @@ function card(
   }
 }
 
-/** "Jan 0 · Feb 0 · … %", or "100 %" all year. */
+/** "Jan 0 · Feb 0 · … %", or "100 %" all year. A month stays with its figure and the point after it. */
 export function percentText(percents: Program['monthlyPercent'], { time }: Words): string {
   if (!percents) return '100 %'
   return (
-    time.months.map((month, index) => `${month} ${roundedText((percents[index] ?? 1) * 100, 0)}`).join(' · ') + ' %'
+    time.months
+      .map((month, index) => `${month}\u00a0${roundedText((percents[index] ?? 1) * 100, 0)}`)
+      .join('\u00a0· ') + '\u00a0%'
   )
 }

@@ -27,9 +27,9 @@ export function roughMm(block: Block): number {
 const LETTERS = 95
 const WHOLE_SHEET_MM = 240
 
-/** Those that are two beside each other count half. */
+/** Those that are three beside each other count a third. */
 const FIGURES_MM: Readonly<Partial<Record<FigureSpec['figure'], number>>> = {
-  'need-given': 28,
+  'need-given': 18,
   'pressure-way': 70,
   'wire-run': 38
 }

@@ -22,6 +22,10 @@ export interface TableRow {
   readonly cells: readonly TableCell[]
   /** Every value of the row after its stated names came about in this way, so the mark stands with the names. */
   readonly standing?: Standing
+  /** The name that carries the mark of the row: the first that is there. */
+  readonly marksAt: number
+  /** It has no name of its own and goes on with the row above. */
+  readonly goesOn: boolean
 }
 
 export interface TableCell {
@@ -66,7 +70,11 @@ export function tableView(block: TableBlock): TableView {
       const marked = !isNothing(value.text) && !inHead && value.standing !== rowStanding
       return { value, align: column?.align ?? 'left', marked, ...(footnote ? { footnote } : {}) }
     })
-    return { cells, ...(rowStanding ? { standing: rowStanding } : {}) }
+    const marksAt = Math.max(
+      0,
+      row.findIndex(value => value.text !== '')
+    )
+    return { cells, marksAt, goesOn: marksAt > 0 && !row[0]?.blank, ...(rowStanding ? { standing: rowStanding } : {}) }
   })
   const footnotes = texts.map((text, index) => ({ number: index + 1, text }))
   const said = block.notes ?? []

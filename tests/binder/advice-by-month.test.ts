@@ -63,6 +63,6 @@ describe('a controller that has no monthly percent', () => {
   it('others keep their percents and have no such table', () => {
     const blocks = adviceBlocks('')
     expect(tableOf(blocks)).toBeUndefined()
-    expect(percentOf(blocks)?.value).toContain('Jul 100')
+    expect(percentOf(blocks)?.value).toContain('Jul\u00a0100')
   })
 })

@@ -31,38 +31,44 @@ const table = (keys: string, caption: string): TableBlock => {
 const cells = ({ rows }: TableBlock, row: number): string[] =>
   (rows[row] ?? []).map(one => one.text.replaceAll('\u00a0', ' '))
 
+/** A month of a table that has the months side by side, counted from 1. */
+const monthOf = ({ rows }: TableBlock, month: number): string[] =>
+  rows.map(row => row[month]?.text.replaceAll('\u00a0', ' ') ?? '')
+
 const TEMPERATURES =
   'climate: { mean-high: 7 8 10 13 16 19 21 20 17 13 10 8 °C, mean-low: 2 2 3 4 7 10 12 12 10 7 4 2 °C }\n'
 
 describe('the climate in the binder', () => {
   it('tells of each month how it was made and how far it may be off', () => {
     const climate = table(TEMPERATURES, 'Climate')
-    expect(climate.rows).toHaveLength(12)
-    expect(cells(climate, 6).slice(2)).toEqual(['mean temperatures', '20 %'])
-    expect(climate.rows[6]?.[1]?.standing).toBe('computed')
+    expect(climate.columns).toHaveLength(13)
+    expect(monthOf(climate, 7).slice(1)).toEqual(['20 %'])
+    expect(climate.rows[0]?.[7]?.standing).toBe('computed')
+    expect(climate.notes?.join(' ')).toContain('How it was made: mean temperatures.')
     expect(climate.notes?.join(' ')).toContain('Computed by eto-hargreaves; see')
   })
 
-  it('has no column for what an estimate is off by, nor for rain, where there is none', () => {
+  it('has no line for what an estimate is off by, nor for rain, where there is none', () => {
     const stated = table('revision: "2"\n', 'Climate')
-    expect(stated.columns.map(one => one.label)).toEqual(['Month', 'Reference ET', 'How it was made'])
-    expect(stated.rows[6]?.[1]).toMatchObject({ text: '112.0', standing: 'stated' })
+    expect(stated.rows.map(row => row[0]?.text.replaceAll('\u00a0', ' '))).toEqual(['Reference ET, mm'])
+    expect(stated.rows[0]?.[7]).toMatchObject({ text: '112.0', standing: 'stated' })
     expect(stated.notes?.join(' ')).toContain('No rain is counted.')
   })
 
   it('names the method by which rain counts, and says that none does under glass', () => {
     const rain = `climate: { eto-zone: 12, rain: 60 60 60 60 60 60 60 60 60 60 60 60 mm, effective-rain: scs }\n`
     const open = table(rain, 'Climate')
-    expect(cells(open, 6)).toEqual(['July', '204.7', 'zone table, zone 12', '60.0', '54.2'])
+    expect(monthOf(open, 7)).toEqual(['204.7', '60.0', '54.2'])
+    expect(open.notes?.join(' ')).toContain('How it was made: zone table, zone 12.')
     expect(open.notes?.join(' ')).toContain('FAO paper 46')
     const glass = table(`place: glasshouse\n${rain}`, 'Climate')
-    expect(cells(glass, 6).at(-1)).toBe('0.0')
+    expect(monthOf(glass, 7).at(-1)).toBe('0.0')
     expect(glass.notes?.join(' ')).toContain('Under glass no rain counts.')
   })
 
   it('says by zone where each zone is asked', () => {
     const keys = `climate: { eto-zone: 12, rain: 60 60 60 60 60 60 60 60 60 60 60 60 mm, effective-rain: tr-21 }\n`
-    expect(cells(table(keys, 'Climate'), 6).at(-1)).toBe('by zone')
+    expect(monthOf(table(keys, 'Climate'), 7).at(-1)).toBe('by zone')
   })
 
   it('is not there where nothing is known', () => {

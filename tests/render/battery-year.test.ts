@@ -27,6 +27,21 @@ describe('the battery’s year', () => {
     for (const { label } of year.months) expect(svg).toContain(`>${label}<`)
   })
 
+  it('of two years names those that carry a year, and of the others as many as keep clear', () => {
+    const months = Array.from({ length: 25 }, (_, index) => ({
+      label: index % 12 === 10 ? `Jan ${27 + Math.floor(index / 12)}` : 'Mar',
+      pulses: 1,
+      text: '1'
+    }))
+    const names = [...figureSvg({ ...year, months }).matchAll(/<text x="([\d.]+)"[^>]*class="month"[^>]*>([^<]*)</gu)]
+      .map(([, x, name = '']) => ({ x: Number(x), half: (name.length * 0.6 * 6.6) / 2, name }))
+      .sort((a, b) => a.x - b.x)
+    expect(names.map(one => one.name)).toContain('Jan 27')
+    expect(names.length).toBeGreaterThan(15)
+    for (const [index, one] of names.slice(1).entries())
+      expect(one.x - one.half).toBeGreaterThan((names[index]?.x ?? 0) + (names[index]?.half ?? 0))
+  })
+
   it('names every day that matters, and the words of days close together stand in rows of their own', () => {
     const svg = figureSvg(year)
     const rows = year.marks.map(

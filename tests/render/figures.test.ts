@@ -40,7 +40,7 @@ describe('figures', () => {
   it('months: the number stands above every bar, zero too, and the tallest bar is the largest value', () => {
     const svg = figureSvg(months([0, 50, 100]))
     expect([...svg.matchAll(/class="number"[^>]*>([^<]*)</gu)].map(([, text]) => text)).toEqual(['0', '50', '100'])
-    expect(attribute(svg, /height="([\d.]+)" class="outline"/gu)).toEqual([58, 116])
+    expect(attribute(svg, /height="([\d.]+)" class="outline"/gu)).toEqual([48, 96])
   })
 
   it('months: a year of nothing is a line with zeros and no bars', () => {
@@ -100,6 +100,24 @@ describe('figures', () => {
     const lanes = Array.from({ length: 60 }, (_, index) => ({ label: `P1/${index}`, bars: [] }))
     expect(figureSvg({ ...strip, lanes }).match(/class="lane"/gu)).toHaveLength(60)
     expect(figureSvg({ ...strip, lanes: [], windows: [] })).toContain('<svg')
+  })
+
+  it('wire run: the words of a short segment stand between the terminals', () => {
+    const svg = figureSvg({
+      figure: 'wire-run',
+      title: 'Run',
+      from: 'P1',
+      to: 'Z6',
+      segments: [
+        { label: '18 AWG, 380 ft', share: 0.98 },
+        { label: '18 AWG, 30 ft', share: 0.02 }
+      ],
+      splices: 1,
+      verdict: 'FAILS',
+      state: 'bad'
+    })
+    const [, x] = /<text x="([\d.]+)"[^>]*>18 AWG, 30 ft</u.exec(svg) ?? []
+    expect(Number(x) + monoWidth('18 AWG, 30 ft', 7) / 2).toBeLessThanOrEqual(480 - 64)
   })
 
   it('wire run: segments are as long as their share, whatever the shares add up to', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { PlanFigure } from '../../src/binder/figures/plan.ts'
 import { figureSvg } from '../../src/render/figures/figure-svg.ts'
-import { placeLabels, shared } from '../../src/render/figures/plan-labels.ts'
 import { hatchPath, insideOf } from '../../src/render/figures/plan-pattern.ts'
 import { patternSvg } from '../../src/render/figures/plan-legend.ts'
 import { DETAIL, PLAN } from '../look/plan-blocks.ts'
@@ -42,6 +42,32 @@ describe('a plan', () => {
     const short = { ...PLAN, ties: [{ from: { eastM: 8, northM: 7 }, to: { eastM: 8.5, northM: 7 }, text: '0.5 m' }] }
     expect(figureSvg(short)).not.toContain('>0.5 m<')
   })
+})
+
+describe('signs of the legend', () => {
+  it('show every stroke of their pattern, wherever they stand: a grid has lines both ways', () => {
+    const patterns = [...figureSvg({ ...PLAN, legend: gridLegend(7) }).matchAll(/translate\([\d. ]+\)">(.*?)<\/g>/gu)]
+    expect(patterns).toHaveLength(7)
+    for (const [, inner] of patterns) expect(inner?.match(/ d="M/gu)).toHaveLength(2)
+  })
+
+  it('have their words whole where the next column leaves room', () => {
+    const text = 'Z4, K1/4, 6.8 L/min, splitter island, drip'
+    const legend = {
+      ...gridLegend(0),
+      areas: [{ pattern: 3, text }],
+      symbols: [],
+      lines: [{ kind: 'curb', text: 'Curb' }]
+    }
+    expect(figureSvg({ ...PLAN, legend } as PlanFigure)).toContain(`>${text}<`)
+  })
+})
+
+const gridLegend = (count: number): NonNullable<PlanFigure['legend']> => ({
+  areas: Array.from({ length: count }, (_, index) => ({ pattern: 3, text: `Z${index}` })),
+  symbols: [],
+  lines: [],
+  notes: []
 })
 
 describe('patterns', () => {
@@ -85,41 +111,5 @@ describe('patterns', () => {
     const inside = insideOf(corner)
     expect(inside.x <= 3 || inside.y <= 3).toBe(true)
     expect(hatchPath(corner, 0, 2).match(/M/gu)).toHaveLength(5)
-  })
-})
-
-describe('labels', () => {
-  const within = { x: 0, y: 0, width: 100, height: 100 }
-  const wanted = (x: number, y: number) => ({ x, y, width: 12, height: 5, away: 2 })
-
-  it('stand beside their mark where there is room, without a line to it', () => {
-    expect(placeLabels([wanted(50, 50)], [], within)).toEqual([{ x: 52.6, y: 47.5, width: 12, height: 5, led: false }])
-  })
-
-  it('give way to what is there, and a line leads to those that stand off', () => {
-    const taken = [{ x: 42, y: 42, width: 30, height: 16 }]
-    const [label] = placeLabels([wanted(50, 50)], taken, within)
-    expect(label && shared(label, taken[0] as (typeof taken)[0])).toBe(0)
-    expect(label?.led).toBe(true)
-  })
-
-  it('never overlap while there is room, whatever is named: twelve on a sheet', () => {
-    const spot = fc.record({ x: fc.integer({ min: 20, max: 80 }), y: fc.integer({ min: 20, max: 80 }) })
-    fc.assert(
-      fc.property(fc.uniqueArray(spot, { minLength: 2, maxLength: 12, selector: ({ x, y }) => `${x} ${y}` }), spots => {
-        const labels = placeLabels(
-          spots.map(({ x, y }) => ({ ...wanted(x, y), width: 8, height: 3 })),
-          [],
-          within
-        )
-        for (const [index, one] of labels.entries())
-          for (const other of labels.slice(index + 1)) expect(shared(one, other)).toBeLessThan(1e-6)
-      })
-    )
-  })
-
-  it('stay on the sheet at its edge', () => {
-    const [label] = placeLabels([wanted(99, 99)], [], within)
-    expect(label && label.x + label.width <= 100 && label.y + label.height <= 100).toBe(true)
   })
 })

@@ -52,6 +52,22 @@ describe('a table as it is set', () => {
     expect(tableView(table(4, [three, three])).notes).toEqual([])
   })
 
+  it('a row without a name goes on with the one above, and its mark stands with the first name it has', () => {
+    const made = [computed('1'), computed('2'), computed('3')]
+    const view = tableView(
+      table(5, [
+        [stated('Z1'), stated('need'), ...made],
+        [stated(''), stated('set'), ...made]
+      ])
+    )
+    expect(view.rows.map(({ goesOn, marksAt }) => [goesOn, marksAt])).toEqual([
+      [false, 0],
+      [true, 1]
+    ])
+    const blank = tableView(table(2, [[{ ...stated(''), blank: 'text' }, stated('a')]]))
+    expect(blank.rows[0]?.goesOn).toBe(false)
+  })
+
   it('one value alone keeps its own mark', () => {
     expect(tableView(table(1, [[computed('1')]])).columns[0]?.standing).toBeUndefined()
   })

@@ -30,6 +30,13 @@ describe('small filters', () => {
     expect(dates('from 2026-04-02 <b>')).toBe('from <span class="date">2026-04-02</span> &#60;b&#62;')
   })
 
+  it('a name and a size of pipe do not break at their hyphens either; other words may', () => {
+    const kept = (text: string) =>
+      [...dates(text).matchAll(/<span class="date">(.*?)<\/span>/gu)].map(([, word]) => word)
+    expect(kept('MR-01/1, P1-Z6 and GC-2; 1-1/2 in on MR-9')).toEqual(['MR-01/1', 'P1-Z6', 'GC-2', '1-1/2', 'MR-9'])
+    expect(kept('shut-off, six-station unit, 12-10, X-ray, A-B')).toEqual([])
+  })
+
   it('a telephone number is dialled by its digits', () => {
     const numbers = ['+44 1632 960 114', '(555) 010-0199', '555 0100 ext. 7']
     expect(numbers.map(templateFilters.telephone)).toEqual(['+441632960114', '5550100199', '55501007'])

@@ -449,8 +449,12 @@ export const REQUIREMENTS: readonly Requirement[] = [
     ],
     [
       'even workload, tools and cautions, log',
-      [CALENDAR],
-      ['Spread the work evenly', 'Log of preventive maintenance', 'Every task begins with the cautions'],
+      [CALENDAR, 'Visits'],
+      [
+        'Spread the work evenly',
+        'Log of preventive maintenance, to be filled in',
+        'Every task begins with the cautions'
+      ],
       { gaps: ['Tasks, tools and cautions'], demo: ['lid lifter and gloves', '1 × filter screen'] }
     ],
     [

@@ -17,7 +17,7 @@ export function asInstalledSection(context: PageContext): Section {
   return {
     id: 'as-installed',
     title: words.handover.sections.installed,
-    newPage: false,
+    newPage: true,
     blocks: [
       { kind: 'paragraph', text: w.lead },
       { kind: 'facts', caption: w.things, rows: things(context) },

@@ -16,9 +16,11 @@ export function budgetSection(context: PageContext): Section {
   const supplied = site.budget !== undefined || plan.budget.periods.length > 0
   const hasWater = plan.budget.months.some(({ programmedM3 }) => programmedM3 > 0)
   const blocks: Block[] = [
+    // Before the words and the facts, since it stands beside them.
+    ...(hasWater ? [monthsFigure(context)] : []),
     { kind: 'paragraph', text: w.lead },
     yearFacts(context),
-    ...(hasWater ? [monthsFigure(context), monthsTable(context)] : []),
+    ...(hasWater ? [monthsTable(context)] : []),
     ...(site.budget?.form === 'ordinance 2015' ? [zonesTable(context)] : []),
     ...(plan.budget.periods.length > 0 ? [meterTable(context)] : [])
   ]

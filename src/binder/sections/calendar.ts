@@ -8,7 +8,7 @@ import { dueItems } from '../due-items.ts'
 import { minutesOf } from '../task-means.ts'
 import { computed, notSupplied, orNotSupplied, stated } from '../values.ts'
 
-const LOG_LINES = 8
+const LOG_LINES = 6
 const MONTHS_AHEAD = 12
 interface Due {
   readonly what: string
@@ -27,21 +27,26 @@ export function calendarSection(context: PageContext): Section {
     title: words.handover.sections.calendar,
     newPage: false,
     blocks: [
-      { kind: 'paragraph', text: w.lead },
+      { kind: 'paragraph', text: `${w.lead} ${w.logAt(words.binder.sections.visits)}` },
       months(due, context),
       labor(due, context),
       { kind: 'paragraph', text: w.routine, small: true },
       ...(tasks.length === 0
         ? [{ kind: 'not-supplied', text: `${w.tasks}: ${words.binder.notSupplied}` } as const]
-        : [taskTable(context)]),
-      {
-        kind: 'table',
-        caption: w.log,
-        columns: w.logColumns.map(label => ({ label })),
-        rows: [],
-        blankRows: LOG_LINES
-      }
+        : [taskTable(context)])
     ]
+  }
+}
+
+/** What was done, to be filled in. It stands with the other logs, under the visits. */
+export function maintenanceLog({ words }: PageContext): Block {
+  const w = words.handover.calendar
+  return {
+    kind: 'table',
+    caption: w.log,
+    columns: w.logColumns.map(label => ({ label })),
+    rows: [],
+    blankRows: LOG_LINES
   }
 }
 

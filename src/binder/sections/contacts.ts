@@ -13,7 +13,7 @@ export function contactsSection(context: PageContext): Section {
   return {
     id: 'contacts',
     title: words.binder.sections.contacts,
-    newPage: true,
+    newPage: false,
     notSupplied: site.contacts.length === 0,
     blocks:
       site.contacts.length === 0

@@ -25,7 +25,7 @@ export function controllersSection(context: PageContext): Section {
   return {
     id: 'controllers',
     title: words.binder.sections.controllers,
-    newPage: true,
+    newPage: false,
     notSupplied: site.controllers.length === 0,
     blocks: blocks.length > 0 ? [...shared, ...blocks] : [{ kind: 'not-supplied', text: words.binder.notSupplied }]
   }

@@ -14,7 +14,10 @@ export function drawingsSection(context: PageContext): Section {
   const sheets = site.closeout?.recordDrawings ?? []
   const list: Block =
     sheets.length === 0
-      ? { kind: 'not-supplied', text: words.binder.notSupplied }
+      ? {
+          kind: 'not-supplied',
+          text: context.plan.drawing.sheet ? `${w.sheets}: ${words.binder.notSupplied}` : words.binder.notSupplied
+        }
       : {
           kind: 'table',
           columns: [

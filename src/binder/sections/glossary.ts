@@ -8,7 +8,7 @@ export function glossarySection({ words }: PageContext): Section {
   return {
     id: 'glossary',
     title: w.glossary,
-    newPage: true,
+    newPage: false,
     blocks: [{ kind: 'facts', rows: w.terms.map(([label, text]) => ({ label, value: stated(text) })) }]
   }
 }

@@ -8,7 +8,7 @@ export function openItemsSection({ findings, words }: PageContext): Section {
   return {
     id: 'open-items',
     title: words.binder.sections.open,
-    newPage: true,
+    newPage: false,
     blocks:
       groups.length === 0
         ? [{ kind: 'paragraph', text: w.none }]

@@ -17,9 +17,12 @@ export function photographsSection({ site, words }: PageContext): Section {
       return { label: w.kinds[kind], value: mine.length === 0 ? notSupplied(words) : stated(of.join('; ')) }
     })
   }
+  const ofBoxes: Block[] = site.boxes.some(box => box.photos.length > 0)
+    ? [{ kind: 'paragraph', text: w.ofBoxes(words.binder.sections.boxes), small: true }]
+    : []
   const blocks: Block[] =
     photographs.length === 0
-      ? [wanted]
+      ? [wanted, ...ofBoxes]
       : [
           wanted,
           {

@@ -1,7 +1,7 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { phaseFacts } from '../phase-facts.ts'
-import { totalsBlocks } from './totals.ts'
+import { nextBlocks, totalsBlocks } from './totals.ts'
 import { computed, stated } from '../values.ts'
 import { rangeOf } from '../range.ts'
 import { groupBy, sum } from '../../base/collections.ts'
@@ -16,7 +16,7 @@ export function scheduleSection(context: PageContext): Section {
   const blocks: Block[] = [{ kind: 'paragraph', text: w.lead(yearOf(plan.on)) }]
   if (site.season) blocks.push({ kind: 'paragraph', text: w.outOfSeason(site.season.from, site.season.to) })
   blocks.push(phaseFacts(context))
-  blocks.push(settingsTable(schedules, context), ...monthTables(schedules, context))
+  blocks.push(settingsTable(schedules, context), ...monthTables(schedules, context), ...nextBlocks(context))
   blocks.push(...figures(schedules, context), ...totalsBlocks(context))
   return {
     id: 'schedule',

@@ -18,7 +18,7 @@ export function signOffsSection(context: PageContext): Section {
   return {
     id: 'sign-offs',
     title: words.binder.sections.signOffs,
-    newPage: false,
+    newPage: true,
     notSupplied: signed.length === 0,
     blocks: [
       table(signed, words),

@@ -35,7 +35,7 @@ export function siteSection({ site, words }: PageContext): Section {
     if (section.heading) blocks.push({ kind: 'heading', id: `note-${index + 1}`, text: section.heading })
     blocks.push({ kind: 'prose', markdown: section.markdown })
   }
-  return { id: 'site', title: words.binder.sections.site, newPage: false, blocks }
+  return { id: 'site', title: words.binder.sections.site, newPage: true, blocks }
 }
 
 /** As it was supplied, in the unit it was supplied in. */

@@ -13,7 +13,7 @@ export function sparesSection({ site, words }: PageContext): Section {
   return {
     id: 'spares',
     title: words.closeout.sections.spares,
-    newPage: false,
+    newPage: true,
     notSupplied: spares.length + tools.length === 0,
     blocks: [
       { kind: 'paragraph', text: w.lead },

@@ -9,7 +9,7 @@ import type { PageContext } from '../context.ts'
 import { measured, notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** Empty lines of each sheet that is filled in by hand. */
-const SHEET_LINES = 6
+const SHEET_LINES = 5
 
 /** What was tested before acceptance, and sheets to test again by. */
 export function testReportsSection(context: PageContext): Section {
@@ -38,8 +38,8 @@ export function testReportsSection(context: PageContext): Section {
     blocks: [
       { kind: 'paragraph', text: w.lead },
       table,
-      baseline(context),
       pressures(context),
+      baseline(context),
       ...sheets.map<Block>(([caption, columns]) => ({
         kind: 'table',
         caption,

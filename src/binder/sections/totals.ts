@@ -11,11 +11,14 @@ import { roundedText, show } from '../../units/show.ts'
 /** As many as the plan holds of each station. */
 const RUNS_SHOWN = 3
 
-/** Totals of the year by program, controller, supply and site; the next runs; days held back. Nothing where nothing waters. */
+/** Totals of the year by program, controller, supply and site. Nothing where nothing waters. */
 export function totalsBlocks(context: PageContext): Block[] {
-  const { plan } = context
-  if (plan.totals.length === 0) return []
-  return [totalsTable(context), nextTable(context), ...suspendedTable(context)]
+  return context.plan.totals.length === 0 ? [] : [totalsTable(context)]
+}
+
+/** The next runs, and days held back. Nothing where nothing waters. */
+export function nextBlocks(context: PageContext): Block[] {
+  return context.plan.totals.length === 0 ? [] : [nextTable(context), ...suspendedTable(context)]
 }
 
 function totalsTable(context: PageContext): TableBlock {
@@ -71,6 +74,7 @@ function nextTable({ site, plan, words }: PageContext): TableBlock {
   const runs = Array.from({ length: RUNS_SHOWN }, (_, index) => index)
   return {
     kind: 'table',
+    wide: true,
     caption: w.next,
     columns: [
       { label: w.station },

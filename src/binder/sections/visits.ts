@@ -1,6 +1,7 @@
 import type { Block, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { stated } from '../values.ts'
+import { maintenanceLog } from './calendar.ts'
 import { visitPhotographs } from '../visit-photographs.ts'
 import { showClock } from '../../units/clock.ts'
 import type { Visit } from '../../model/site.ts'
@@ -21,6 +22,7 @@ export function visitsSection(context: PageContext): Section {
   ] as const
   for (const [caption, labels] of sheets)
     blocks.push({ kind: 'table', caption, columns: labels.map(label => ({ label })), rows: [], blankRows: 6 })
+  blocks.push(maintenanceLog(context))
   return { id: 'visits', title: words.binder.sections.visits, newPage: true, blocks }
 }
 

@@ -1,7 +1,7 @@
 import type { Block, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { depthText } from '../depth-text.ts'
-import { computed, notComputed, stated } from '../values.ts'
+import { computed, stated } from '../values.ts'
 import { isAbsent, isPresent } from '../../base/absent.ts'
 import type { Maybe } from '../../base/absent.ts'
 import { sum } from '../../base/collections.ts'
@@ -15,44 +15,54 @@ export function climateBlocks(context: PageContext): Block[] {
   if (climate.months.every(one => isAbsent(one.etM) && isAbsent(one.rainM))) return []
   const w = words.climate
   const unit = unitFor('depth', site.units)
-  const right = 'right' as const
   const hasRain = climate.months.some(one => isPresent(one.rainM))
   const isEstimate = climate.months.some(one => one.off !== undefined)
+  const row = (label: string, cell: (month: ClimateMonth) => Value): Value[] => [
+    stated(label),
+    ...climate.months.map(cell)
+  ]
+  const ways = climate.months.map(month => howMade(month, climate, context))
+  const [way] = new Set(ways).size === 1 ? ways : []
   return [
     {
       kind: 'table',
+      wide: true,
       caption: w.caption,
-      columns: [
-        { label: w.month },
-        { label: w.et, unit, align: right },
-        { label: w.how },
-        ...(isEstimate ? [{ label: w.off, align: right }] : []),
+      columns: [{ label: w.month }, ...words.time.months.map(label => ({ label, align: 'right' as const }))],
+      rows: [
+        row(`${w.et}, ${unit}`, month => depth(month.etM, month.way === 'by-hand', context)),
+        ...(way === undefined ? [row(w.how, month => stated(howMade(month, climate, context)))] : []),
+        ...(climate.months.some(one => one.days !== undefined)
+          ? [row(w.daysOnRecord, ({ days }) => stated(days === undefined ? '–' : String(days)))]
+          : []),
+        ...(isEstimate
+          ? [row(w.off, ({ off }) => stated(off === undefined ? w.unknownOff : show(off, 'percent', site.units)))]
+          : []),
         ...(hasRain
           ? [
-              { label: w.rain, unit, align: right },
-              { label: w.counted, unit, align: right }
+              row(`${w.rain}, ${unit}`, month => depth(month.rainM, site.climate?.rain !== undefined, context)),
+              row(`${w.counted}, ${unit}`, month => counted(month, context))
             ]
           : [])
       ],
-      rows: climate.months.map((month, index) => [
-        stated(words.boxPage.months[index] ?? ''),
-        depth(month.etM, month.way === 'by-hand', context),
-        stated(howMade(month, climate, context)),
-        ...(isEstimate
-          ? [stated(month.off === undefined ? w.unknownOff : show(month.off, 'percent', site.units))]
-          : []),
-        ...(hasRain ? [depth(month.rainM, site.climate?.rain !== undefined, context), counted(month, context)] : [])
-      ]),
-      notes: notesOf(context)
+      notes: [...(way === undefined ? [] : [`${w.how}: ${way}.`]), ...reasons(climate), ...notesOf(context)]
     }
   ]
 }
 
-/** The unit stands in the head of the column. */
-function depth(m: Maybe<number>, isStated: boolean, { site, words }: PageContext): Value {
-  if (isAbsent(m)) return notComputed(words, m.reason)
+/** The unit stands with the name of the row; why a figure is not there is said once, below. */
+function depth(m: Maybe<number>, isStated: boolean, { site }: PageContext): Value {
+  if (isAbsent(m)) return stated('–')
   const text = depthText(m, site.units)
   return isStated ? stated(text) : computed(text)
+}
+
+function reasons({ months }: ClimatePlan): string[] {
+  const absent = months.flatMap(({ etM, rainM, effectiveRainM }) => [
+    etM,
+    ...(isPresent(rainM) ? [effectiveRainM] : [])
+  ])
+  return [...new Set(absent.filter(isAbsent).map(one => one.reason))]
 }
 
 function counted({ effectiveRainM, rainM }: ClimateMonth, context: PageContext): Value {
@@ -61,11 +71,10 @@ function counted({ effectiveRainM, rainM }: ClimateMonth, context: PageContext):
   return byZone ? stated(words.climate.byZone) : depth(effectiveRainM, false, context)
 }
 
-function howMade({ way, days }: ClimateMonth, { zone }: ClimatePlan, { words }: PageContext): string {
+function howMade({ way }: ClimateMonth, { zone }: ClimatePlan, { words }: PageContext): string {
   const w = words.climate
   if (way === undefined) return '–'
-  if (way === 'zone-table' && zone !== undefined) return w.zone(zone)
-  return days === undefined ? w.ways[way] : w.days(w.ways[way], days)
+  return way === 'zone-table' && zone !== undefined ? w.zone(zone) : w.ways[way]
 }
 
 function notesOf({ plan: { climate }, site, words }: PageContext): string[] {

@@ -7,6 +7,8 @@ const RIGHT = 4
 const HEAD = 14
 const ROW = 10
 const TEXT = 7
+/** Size of the names of the months in the style sheet. */
+const MONTH = 6.6
 const BARS = 70
 const WIDEST = 22
 
@@ -55,6 +57,7 @@ function bars(months: BatteryYearFigure['months'], base: number): string {
   const most = Math.max(...months.map(({ pulses }) => pulses), 0)
   // Room above the highest bar for its number.
   const scale = most > 0 ? (BARS - 14) / most : 0
+  const named = namesWithRoom(months, step)
   return months
     .map(({ label: name, pulses, text }, index) => {
       const middle = LEFT + (index + 0.5) * step
@@ -63,9 +66,24 @@ function bars(months: BatteryYearFigure['months'], base: number): string {
       const box = { x: middle - width / 2, y: base - height, width, height }
       const number = pulses > 0 ? centered(middle, box.y - 3, text) : ''
       const bar = height > 0 ? rect(box, { class: 'solid' }) : ''
-      return bar + number + label(middle, base + 16, name, { class: 'month', 'text-anchor': 'middle' })
+      const month = named.has(index) ? label(middle, base + 16, name, { class: 'month', 'text-anchor': 'middle' }) : ''
+      return bar + number + month
     })
     .join('')
+}
+
+/** Of months too close for all their names, those that carry a year go first, and then every one that keeps clear of them. */
+function namesWithRoom(months: BatteryYearFigure['months'], step: number): ReadonlySet<number> {
+  const clear = (one: number, other: number): boolean => {
+    const halves = [one, other].map(index => monoWidth(months[index]?.label ?? '', MONTH) / 2)
+    return Math.abs(one - other) * step >= (halves[0] ?? 0) + (halves[1] ?? 0) + 2
+  }
+  const all = months.map((_, index) => index)
+  const isFirst = (index: number): boolean => months[index]?.label.includes(' ') === true
+  const kept = new Set<number>()
+  for (const index of [...all.filter(isFirst), ...all.filter(one => !isFirst(one))])
+    if ([...kept].every(one => clear(one, index))) kept.add(index)
+  return kept
 }
 
 function upright({ kind }: BatteryYearMark, x: number, top: number, base: number): string {

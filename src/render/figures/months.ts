@@ -4,8 +4,8 @@ import { figure, hatch, label, line, rect } from '../svg.ts'
 type Months = Extract<FigureSpec, { figure: 'months' }>
 
 const WIDTH = 480
-const TOP = 30
-const BARS = 116
+const TOP = 28
+const BARS = 96
 const FOOT = 18
 
 /** The year as bars on a heavy base line. Every number stands above its bar, so there is no scale to read against. */

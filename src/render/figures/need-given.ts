@@ -2,15 +2,15 @@ import type { NeedGivenFigure } from '../../binder/figures/need-given.ts'
 import { figure, hatch, label, line, monoWidth, rect } from '../svg.ts'
 import type { Box } from '../svg.ts'
 
-const WIDTH = 240
+const WIDTH = 180
 const LEFT = 4
 const TOP = 30
-const BARS = 66
+const BARS = 50
 const KEY = 11
 /** Size of the small letters in the style sheet. */
 const TEXT = 7
 
-/** Twelve pairs of bars on a heavy line, half a column wide: the need hatched, what is given solid. The top of the scale is named once. */
+/** Twelve pairs of bars on a heavy line, a third of a column wide: the need hatched, what is given solid. The top of the scale is named once. */
 export function needGivenFigure({ title, unit, needLabel, givenLabel, months, top }: NeedGivenFigure): string {
   const step = (WIDTH - LEFT) / Math.max(months.length, 1)
   const base = TOP + BARS

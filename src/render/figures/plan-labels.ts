@@ -1,80 +1,113 @@
 import type { Box } from '../svg.ts'
+import { cross, holds, lengthInside, shared } from './plan-geometry.ts'
+import type { Stroke } from './plan-geometry.ts'
 
-export interface WantedLabel {
-  /** What it names; it stands beside this, or in the middle of it. */
-  readonly x: number
-  readonly y: number
-  readonly width: number
-  readonly height: number
-  /** Free space round the mark; 0 puts the label onto the spot first. */
-  readonly away: number
+/** Somewhere that a name may stand. */
+export interface Candidate {
+  readonly box: Box
+  /** How much less it is liked than the best place, in mm² of a thin line covered. */
+  readonly dislike: number
+  /** From what it names, where it stands off. */
+  readonly leader?: Stroke
 }
 
-export interface PlacedLabel extends Box {
-  /** Stands so far off that a line leads to it. */
-  readonly led: boolean
-}
+/** What a name should not cover, and how much that matters: by the area of a box, or by the length of a stroke. */
+export type Obstacle =
+  { readonly box: Box; readonly weight: number } | { readonly stroke: Stroke; readonly weight: number }
 
-const EIGHT = [
-  [1, 0],
-  [1, -1],
-  [-1, -1],
-  [-1, 0],
-  [1, 1],
-  [-1, 1],
-  [0, -1],
-  [0, 1]
-] as const
-/** Less is rounding. */
-const NOTHING_MM2 = 1e-6
-/** Rings tried, mm beyond the mark. */
-const RINGS = [0.6, 2.5, 5, 8, 12, 17, 23]
+/** Two names over each other are the worst. */
+const NAMES_TOUCH = 500
+const NAMES_MM2 = 1000
+/** A box touched at all. */
+const TOUCH = 20
+/** A leader: each millimeter, through a name, across another. */
+const LEADER_MM = 0.5
+const LEADER_THROUGH = 60
+const LEADERS_CROSS = 25
+/** Over a line of the ground, by its weight. */
+const LEADER_OVER = 0.7
+/** It settles in two or three. */
+const PASSES = 8
+const NOTHING = 1e-9
 
 /**
- * Each label in the first free spot round its mark, nearest first, in the order of the list; where none is free, that which overlaps least.
- * `taken` is what no label may cover.
+ * A place in the frame for each name, by its index, none where it has nowhere to stand: the one that covers least of what is drawn and of the
+ * other names. Each takes the best that is left, in order; then each looks again while any gains by moving. The same input gives the same places.
  */
-export function placeLabels(wanted: readonly WantedLabel[], taken: readonly Box[], within: Box): PlacedLabel[] {
-  const full: Box[] = [...taken]
-  return wanted.map(label => {
-    let best: PlacedLabel | undefined
-    let least = Infinity
-    for (const candidate of candidates(label)) {
-      const cost = full.reduce((sum, box) => sum + shared(candidate, box), outside(candidate, within) * 3)
-      if (cost < least - NOTHING_MM2) [least, best] = [cost, candidate]
-      if (cost <= NOTHING_MM2) break
-    }
-    const placed = best ?? { x: label.x, y: label.y, width: label.width, height: label.height, led: false }
-    full.push(placed)
-    return placed
-  })
-}
-
-function candidates({ x, y, width, height, away }: WantedLabel): PlacedLabel[] {
-  const on = away === 0 ? [{ x: x - width / 2, y: y - height / 2, width, height, led: false }] : []
-  const round = RINGS.flatMap((ring, index) =>
-    EIGHT.map(([east, south]) => {
-      const reach = away + ring
-      const slant = east !== 0 && south !== 0 ? 0.75 : 1
-      return {
-        x: x + east * reach * slant + (east === 1 ? 0 : east === -1 ? -width : -width / 2),
-        y: y + south * reach * slant + (south === 1 ? 0 : south === -1 ? -height : -height / 2),
-        width,
-        height,
-        led: index > 0
-      }
-    })
+export function placeNames(
+  wanted: readonly (readonly Candidate[])[],
+  obstacles: readonly Obstacle[],
+  within: Box
+): (Candidate | undefined)[] {
+  const choices = wanted.map(candidates =>
+    candidates
+      .filter(one => holds(within, one.box))
+      .map(one => ({ one, alone: once(() => one.dislike + alone(one, obstacles)) }))
   )
-  return [...on, ...round]
+  const placed: (Candidate | undefined)[] = wanted.map(() => undefined)
+  for (let pass = 0; pass < PASSES; pass += 1) {
+    let moved = false
+    for (const [index, mine] of choices.entries()) {
+      const others = placed.filter((_, other) => other !== index)
+      const best = cheapest(mine, others, placed[index])
+      if (best !== placed[index]) moved = true
+      placed[index] = best
+    }
+    if (!moved) break
+  }
+  return placed
 }
 
-/** Area that two boxes share. */
-export function shared(a: Box, b: Box): number {
-  const wide = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x)
-  const high = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y)
-  return wide > 0 && high > 0 ? wide * high : 0
+interface Choice {
+  readonly one: Candidate
+  /** What it costs whatever the other names do; reckoned only where it can still be the best. */
+  readonly alone: () => number
 }
 
-function outside(a: Box, within: Box): number {
-  return a.width * a.height - shared(a, within)
+function once(reckon: () => number): () => number {
+  let known: number | undefined
+  return () => (known ??= reckon())
+}
+
+/** Stays where it is unless another is better. */
+function cheapest(
+  choices: readonly Choice[],
+  others: readonly (Candidate | undefined)[],
+  now: Candidate | undefined
+): Candidate | undefined {
+  const costOf = (choice: Choice) =>
+    others.reduce((sum, other) => sum + (other ? between(choice.one, other) : 0), choice.alone())
+  const present = choices.find(({ one }) => one === now)
+  let [best, least] = present ? [present.one, costOf(present)] : [undefined, Infinity]
+  for (const choice of choices) {
+    if (choice.one.dislike >= least - NOTHING || choice.alone() >= least - NOTHING) continue
+    const cost = costOf(choice)
+    if (cost < least - NOTHING) [best, least] = [choice.one, cost]
+  }
+  return best
+}
+
+function alone({ box, leader }: Candidate, obstacles: readonly Obstacle[]): number {
+  let cost = 0
+  if (leader) cost += LEADER_MM * Math.hypot(leader.to.x - leader.from.x, leader.to.y - leader.from.y)
+  for (const obstacle of obstacles) {
+    if ('stroke' in obstacle) {
+      cost += lengthInside(obstacle.stroke, box) * obstacle.weight
+      if (leader && cross(leader, obstacle.stroke)) cost += LEADER_OVER * obstacle.weight
+      continue
+    }
+    const common = shared(box, obstacle.box)
+    if (common > NOTHING) cost += TOUCH + common * obstacle.weight
+    if (leader) cost += lengthInside(leader, obstacle.box) * obstacle.weight
+  }
+  return cost
+}
+
+function between(a: Candidate, b: Candidate): number {
+  const common = shared(a.box, b.box)
+  const over = common > NOTHING ? NAMES_TOUCH + common * NAMES_MM2 : 0
+  const through = (leader: Stroke | undefined, { box }: Candidate) =>
+    leader && lengthInside(leader, box) > NOTHING ? LEADER_THROUGH : 0
+  const crossing = a.leader && b.leader && cross(a.leader, b.leader) ? LEADERS_CROSS : 0
+  return over + through(a.leader, b) + through(b.leader, a) + crossing
 }

@@ -1,14 +1,17 @@
 import type { PlanFigure } from '../../binder/figures/plan.ts'
-import { element, label, line, rect } from '../svg.ts'
+import { textEm } from '../letter-widths.ts'
+import { element, label, line, rect, rounded } from '../svg.ts'
 import type { Box } from '../svg.ts'
 import { patternFill } from './plan-pattern.ts'
 import { planStroke, planSymbol } from './plan-symbols.ts'
 
 const ROW_MM = 4.6
 const COLUMN_MM = 58
-/** Width of a small letter on average, mm. */
-const LETTER_MM = 1.16
+/** Sizes of letters, mm. */
+const SMALL_MM = 2.5
 const SWATCH = { width: 9, height: 3.6 } as const
+/** From the sign to its words, and from them to the next column, mm. */
+const GAP_MM = 2
 
 /** Words on the sheet beside or below the map: what the signs mean, and the title block in the corner. */
 export function planLegend(plan: PlanFigure): string {
@@ -50,20 +53,28 @@ function rows({ legend }: PlanFigure, room: Box): string {
   const columns = Math.max(1, Math.floor((room.width + 4) / (COLUMN_MM - 4)))
   const perColumn = Math.ceil(entries.length / columns)
   const step = Math.min(ROW_MM + 0.6, (room.height - 1) / Math.max(1, perColumn + legend.notes.length))
-  const first = columns === 2 ? room.width * 0.56 : room.width / columns
+  const first =
+    columns === 2
+      ? firstOfTwo(
+          entries.map(one => one.text),
+          perColumn,
+          room.width
+        )
+      : room.width / columns
   const drawn = entries.map(({ draw, text }, index) => {
     const column = Math.floor(index / perColumn)
     const x = room.x + column * first
     const wide = column === 1 && columns === 2 ? room.width - first : first
     const y = room.y + (index % perColumn) * step
-    const most = Math.floor((wide - SWATCH.width - 3) / LETTER_MM)
     return (
       draw({ x, y: y + 0.4, ...SWATCH }) +
-      label(x + SWATCH.width + 2, y + 3.2, clipped(text, most), { class: 'plan-small' })
+      label(x + SWATCH.width + GAP_MM, y + 3.2, clipped(text, wide - SWATCH.width - 2 * GAP_MM), {
+        class: 'plan-small'
+      })
     )
   })
   const notes = legend.notes.map((note, index) =>
-    label(room.x, room.y + (perColumn + index) * step + 3.4, clipped(note, Math.floor(room.width / LETTER_MM)), {
+    label(room.x, room.y + (perColumn + index) * step + 3.4, clipped(note, room.width), {
       class: 'plan-small'
     })
   )
@@ -71,14 +82,21 @@ function rows({ legend }: PlanFigure, room: Box): string {
 }
 
 /** The table below says it whole. */
-function clipped(text: string, most: number): string {
+function clipped(text: string, mostMm: number, size = SMALL_MM): string {
+  if (textEm(text) * size <= mostMm) return text
   const letters = [...text]
-  return letters.length <= most
-    ? text
-    : `${letters
-        .slice(0, most - 1)
-        .join('')
-        .trimEnd()}…`
+  let count = letters.length
+  const kept = () => `${letters.slice(0, count).join('').trimEnd()}…`
+  while (count > 0 && textEm(kept()) * size > mostMm) count -= 1
+  return kept()
+}
+
+/** The first of two columns is as wide as its words, as far as the second leaves room. */
+function firstOfTwo(texts: readonly string[], perColumn: number, width: number): number {
+  const needed = (some: readonly string[]) =>
+    Math.max(0, ...some.map(text => textEm(text) * SMALL_MM)) + SWATCH.width + 2 * GAP_MM
+  const [first, second] = [needed(texts.slice(0, perColumn)), needed(texts.slice(perColumn))]
+  return Math.max(width / 2, Math.min(first + GAP_MM, width - second))
 }
 
 /** A pattern alone, beside the words of a row. */
@@ -91,15 +109,17 @@ export function patternSvg(pattern: number): string {
   )
 }
 
+/** Drawn from a corner of its own, so that each shows every stroke of its pattern, wherever it stands. */
 function swatch(box: Box, pattern: number): string {
   const { x, y, width, height } = box
   const shape = [
-    { x, y },
-    { x: x + width, y },
-    { x: x + width, y: y + height },
-    { x, y: y + height }
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height }
   ]
-  return patternFill(shape, pattern) + rect(box, { class: 'plan-outline' })
+  const moved = element('g', { transform: `translate(${rounded(x)} ${rounded(y)})` }, patternFill(shape, pattern))
+  return moved + rect(box, { class: 'plan-outline' })
 }
 
 function titleOf({ heading, rows: facts }: NonNullable<PlanFigure['titleBlock']>, box: Box): string {
@@ -114,7 +134,7 @@ function titleOf({ heading, rows: facts }: NonNullable<PlanFigure['titleBlock']>
         const at = y + 11.4 + index * 4.5
         return (
           label(x + 3, at, name, { class: 'plan-small' }) +
-          label(x + 19, at, clipped(value, Math.floor((width - 21) / 1.32)), { class: 'plan-value' })
+          label(x + 19, at, clipped(value, width - 21), { class: 'plan-value' })
         )
       })
       .join('')

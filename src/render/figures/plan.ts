@@ -1,72 +1,215 @@
-import type { PlanFigure, PlanLine, PlanMark, PlanSpot } from '../../binder/figures/plan.ts'
+import type { PlanArea, PlanFigure, PlanLine, PlanMark, PlanSpot } from '../../binder/figures/plan.ts'
+import { textEm } from '../letter-widths.ts'
 import { element, figure, label, line, rect, rounded } from '../svg.ts'
 import type { Box } from '../svg.ts'
-import { placeLabels } from './plan-labels.ts'
-import type { PlacedLabel, WantedLabel } from './plan-labels.ts'
-import { insideOf, patternFill } from './plan-pattern.ts'
+import { furniture } from './plan-furniture.ts'
+import { boxAround, isIn, shared, strokesOf } from './plan-geometry.ts'
+import { placeNames } from './plan-labels.ts'
+import type { Candidate, Obstacle } from './plan-labels.ts'
+import { patternFill } from './plan-pattern.ts'
 import type { Spot } from './plan-pattern.ts'
+import { alongLine, besideMark, inShape } from './plan-places.ts'
 import { planLegend } from './plan-legend.ts'
 import { MARK_MM, planStroke, planSymbol } from './plan-symbols.ts'
+import { dimension, placeTies } from './plan-ties.ts'
+import type { PlacedTie } from './plan-ties.ts'
 
 /** Sizes of letters, mm. */
 const NAME_MM = 3.1
 const SMALL_MM = 2.5
 /** A shape at least so wide and high is named by itself, mm. */
 const ROOMY_MM = 12
-/** Widths of letters by their height, with some to spare. */
-const WIDE = 0.6
+/** A ring as a shape of so many corners, where it is in the way of names. */
+const RING = 24
+/** Half of a permanent point, mm. */
+const POINT_MM = 2
 
-interface Text {
-  readonly label: WantedLabel
-  readonly lines: readonly { readonly text: string; readonly size: number; readonly strong: boolean }[]
+interface Line {
+  readonly text: string
+  readonly size: number
+  readonly strong: boolean
 }
 
-/** A plan at its scale: one unit is a millimeter on paper. Ground first, then ties, then marks, labels on top. */
+/** A name, where it stands and from where a line leads to it. */
+export interface PlacedName extends Box {
+  readonly lines: readonly Line[]
+  readonly leader?: Candidate['leader']
+}
+
+interface Wanted {
+  readonly lines: readonly Line[]
+  readonly candidates: readonly Candidate[]
+}
+
+/** A plan on paper: where everything is, before it is drawn. */
+interface Laid {
+  readonly at: (spot: PlanSpot) => Spot
+  readonly frame: Box
+  readonly areas: readonly (PlanArea & { readonly shape: readonly Spot[] })[]
+  readonly ties: readonly PlacedTie[]
+  readonly furniture: ReturnType<typeof furniture>
+}
+
+/** A plan at its scale: one unit is a millimeter on paper. Ground first, then ties, then marks, names on top. */
 export function planFigure(plan: PlanFigure): string {
-  const at = projection(plan)
-  const { map } = plan
-  const frame: Box = { x: map.xMm, y: map.yMm, width: map.widthMm, height: map.heightMm }
-  const areas = plan.areas.map(one => ({ ...one, shape: one.points.map(at) }))
+  const laid = layOut(plan)
+  const { at, frame, areas, ties } = laid
+  const names = namesOn(plan, laid)
   const ground = areas
     .map(({ shape, pattern }) => (pattern === undefined ? '' : patternFill(shape, pattern)) + outline(shape))
     .join('')
   const lines = plan.lines.map(one => planStroke(one.kind, pathOf(one, at))).join('')
-  const texts: Text[] = [
-    ...plan.marks.map(mark => markText(mark, at(mark))),
-    ...plan.points.map(point => nameText([{ text: point.label, size: SMALL_MM, strong: false }], at(point), 2)),
-    ...areas
-      .filter((one, index) => roomy(one.shape) || areas.findIndex(other => other.label === one.label) === index)
-      .filter(one => one.label !== '')
-      .map(({ label: name, shape }) => nameText([{ text: name, size: NAME_MM, strong: true }], insideOf(shape), 0)),
-    ...plan.lines
-      .filter(one => one.label !== '')
-      .map(one => nameText([{ text: one.label, size: SMALL_MM, strong: false }], middle(one, at), 0))
-  ]
-  const ties = plan.ties.map(one => ({ from: at(one.from), to: at(one.to), text: one.text })).map(withRoom)
-  const furniture = [...northArrow(plan, frame), ...scaleBars(plan, frame)]
-  const taken = [
-    ...furniture.map(one => one.box),
-    ...plan.marks.map(mark => square(at(mark), MARK_MM * 1.5)),
-    ...plan.points.map(point => square(at(point), 2)),
-    ...ties.filter(one => one.text !== '').map(one => tieBox(one.from, one.to, one.text))
-  ]
-  const placed = placeLabels(
-    texts.map(one => one.label),
-    taken,
-    frame
-  )
   const inner = [
     rect(frame, { class: 'plan-frame' }),
-    clippedTo(frame, ground + lines + ties.map(tie => dimension(tie.from, tie.to, tie.text)).join('')),
-    placed.map((box, index) => leader(box, texts[index])).join(''),
+    clippedTo(frame, ground + lines + ties.map(dimension).join('')),
+    names.map(leader).join(''),
     plan.points.map(point => planSymbol('point', at(point))).join(''),
     plan.marks.map(mark => planSymbol(mark.symbol, at(mark))).join(''),
-    placed.map((box, index) => words(box, texts[index])).join(''),
-    furniture.map(one => one.svg).join(''),
+    names.map(words).join(''),
+    laid.furniture.map(one => one.svg).join(''),
     planLegend(plan)
   ].join('')
   const svg = figure(plan.widthMm, plan.heightMm, plan.alt, inner)
   return svg.replace('<svg', `<svg style="width:${rounded(plan.widthMm)}mm;height:${rounded(plan.heightMm)}mm"`)
+}
+
+/** Every name of a plan at its place on paper. */
+export function planNames(plan: PlanFigure): PlacedName[] {
+  return namesOn(plan, layOut(plan))
+}
+
+function layOut(plan: PlanFigure): Laid {
+  const at = projection(plan)
+  const { map } = plan
+  const frame: Box = { x: map.xMm, y: map.yMm, width: map.widthMm, height: map.heightMm }
+  const symbols = symbolBoxes(plan, at)
+  const ties = placeTies(
+    plan.ties.map(one => ({ from: at(one.from), to: at(one.to), text: one.text })),
+    symbols
+  )
+  return {
+    at,
+    frame,
+    areas: plan.areas.map(one => ({ ...one, shape: one.points.map(at) })),
+    ties,
+    furniture: furniture(plan, frame, [...symbols, ...ties.flatMap(one => one.covers)])
+  }
+}
+
+function symbolBoxes({ marks, points }: PlanFigure, at: Laid['at']): Box[] {
+  return [...marks.map(one => markBox(one, at(one))), ...points.map(one => square(at(one), POINT_MM))]
+}
+
+function markBox({ symbol }: PlanMark, { x, y }: Spot): Box {
+  const half = symbol === 'backflow' ? MARK_MM * 1.6 : MARK_MM * 1.15
+  return { x: x - half, y: y - MARK_MM * 1.25, width: 2 * half, height: MARK_MM * 2.4 }
+}
+
+/** What a name should keep clear of: weights by how much it would hide. */
+const WEIGHTS = { symbol: 40, tie: 40, furniture: 400, thick: 4, thin: 2, outline: 1.5, pattern: 1.3 } as const
+const THICK: ReadonlySet<PlanLine['kind']> = new Set(['wall', 'building', 'main', 'sleeve', 'curb'])
+
+function namesOn(plan: PlanFigure, laid: Laid): PlacedName[] {
+  const wanted = wantedNames(plan, laid)
+  const places = placeNames(
+    wanted.map(one => one.candidates),
+    obstaclesOf(plan, laid),
+    laid.frame
+  )
+  return wanted.flatMap(({ lines }, index) => {
+    const place = places[index]
+    return place ? [{ ...place.box, lines, ...(place.leader ? { leader: place.leader } : {}) }] : []
+  })
+}
+
+function wantedNames(plan: PlanFigure, { at, areas }: Laid): Wanted[] {
+  const small = (text: string): Line[] => [{ text, size: SMALL_MM, strong: false }]
+  const patterned = areas
+    .filter(one => one.pattern !== undefined)
+    .map(({ shape }) => ({ shape, around: boxAround(shape) }))
+  const offPatterns = (candidates: readonly Candidate[]) => candidates.map(one => onGround(one, patterned))
+  const wanted = [
+    ...plan.marks.map(mark => {
+      const lines = [{ text: mark.label, size: NAME_MM, strong: true }, ...(mark.holds ? small(mark.holds) : [])]
+      return { lines, candidates: offPatterns(besideMark(at(mark), sizeOf(lines), MARK_MM * 1.3)) }
+    }),
+    ...plan.points.map(point => {
+      const lines = small(point.label)
+      return { lines, candidates: offPatterns(besideMark(at(point), sizeOf(lines), POINT_MM)) }
+    }),
+    ...areas
+      .filter((one, index) => roomy(one.shape) || areas.findIndex(other => other.label === one.label) === index)
+      .map(({ label: text, shape }) => {
+        const lines = [{ text, size: NAME_MM, strong: true }]
+        return { lines, candidates: inShape(shape, sizeOf(lines)) }
+      }),
+    ...plan.lines.map(one => {
+      const lines = small(one.label)
+      return { lines, candidates: offPatterns(alongLine(spotsOf(one, at), sizeOf(lines))) }
+    })
+  ]
+  return wanted.filter(({ lines }) => lines[0]?.text !== '')
+}
+
+/** On a pattern letters are harder to read, halo or not. */
+function onGround(
+  one: Candidate,
+  patterned: readonly { readonly shape: readonly Spot[]; readonly around: Box }[]
+): Candidate {
+  const near = patterned.filter(area => shared(one.box, area.around) > 0)
+  if (near.length === 0) return one
+  const { x, y, width, height } = one.box
+  const tried = [0.1, 0.5, 0.9].flatMap(share =>
+    [0.15, 0.85].map(down => ({ x: x + share * width, y: y + down * height }))
+  )
+  const hidden = tried.filter(spot => near.some(area => isIn(spot, area.shape))).length
+  return hidden === 0 ? one : { ...one, dislike: one.dislike + hidden * WEIGHTS.pattern }
+}
+
+function obstaclesOf(plan: PlanFigure, { at, areas, ties, furniture: pieces }: Laid): Obstacle[] {
+  const boxes = (all: readonly Box[], weight: number): Obstacle[] => all.map(box => ({ box, weight }))
+  return [
+    ...boxes(symbolBoxes(plan, at), WEIGHTS.symbol),
+    ...boxes(
+      ties.flatMap(one => one.covers),
+      WEIGHTS.tie
+    ),
+    ...boxes(
+      pieces.map(one => one.box),
+      WEIGHTS.furniture
+    ),
+    ...ties.map(stroke => ({ stroke, weight: WEIGHTS.thin })),
+    ...areas.flatMap(({ shape }) => strokesOf(shape, true).map(stroke => ({ stroke, weight: WEIGHTS.outline }))),
+    ...plan.lines.flatMap(one => {
+      const weight = THICK.has(one.kind) ? WEIGHTS.thick : WEIGHTS.thin
+      return [...strokesOf(one.points.map(at)), ...strokesOf(ringOf(one, at))].map(stroke => ({ stroke, weight }))
+    })
+  ]
+}
+
+function spotsOf(line: PlanLine, at: Laid['at']): Spot[] {
+  return line.circle ? ringOf(line, at) : line.points.map(at)
+}
+
+function ringOf({ circle }: PlanLine, at: Laid['at']): Spot[] {
+  if (!circle) return []
+  return Array.from({ length: RING + 1 }, (_, index) => {
+    const angle = (index / RING) * 2 * Math.PI
+    return at({
+      eastM: circle.eastM + circle.radiusM * Math.sin(angle),
+      northM: circle.northM + circle.radiusM * Math.cos(angle)
+    })
+  })
+}
+
+/** Free space round a name, mm. */
+const CLEAR_MM = 0.4
+
+function sizeOf(lines: readonly Line[]): { width: number; height: number } {
+  return {
+    width: Math.max(...lines.map(one => textEm(one.text) * one.size)) + 2 * CLEAR_MM,
+    height: lines.reduce((sum, one) => sum + one.size * 1.2, 0.3)
+  }
 }
 
 /** An inner drawing hides what is outside it, and needs no id as a clip path does. */
@@ -83,24 +226,12 @@ export function projection({ map, ratio, middle: { eastM, northM } }: PlanFigure
   })
 }
 
-function markText({ label: name, holds }: PlanMark, spot: Spot): Text {
-  const lines = [{ text: name, size: NAME_MM, strong: true }]
-  if (holds) lines.push({ text: holds, size: SMALL_MM, strong: false })
-  return nameText(lines, spot, MARK_MM * 1.3)
-}
-
-function nameText(lines: Text['lines'], { x, y }: Spot, away: number): Text {
-  const width = Math.max(...lines.map(one => [...one.text].length * WIDE * one.size)) + 1
-  const height = lines.reduce((sum, one) => sum + one.size * 1.25, 0.4)
-  return { label: { x, y, width, height, away }, lines }
-}
-
-function words(box: PlacedLabel, text: Text | undefined): string {
-  let y = box.y + 0.2
-  return (text?.lines ?? [])
-    .map(({ text: said, size, strong }) => {
-      y += size * 1.25
-      return label(box.x + box.width / 2, y - size * 0.3, said, {
+function words({ x, y, width, lines }: PlacedName): string {
+  let baseline = y + 0.1
+  return lines
+    .map(({ text, size, strong }) => {
+      baseline += size * 1.2
+      return label(x + width / 2, baseline - size * 0.27, text, {
         class: strong ? 'plan-name' : 'plan-small',
         'text-anchor': 'middle'
       })
@@ -108,56 +239,19 @@ function words(box: PlacedLabel, text: Text | undefined): string {
     .join('')
 }
 
-function leader(box: PlacedLabel, text: Text | undefined): string {
-  if (!box.led || !text) return ''
-  const { x, y } = text.label
-  const to = {
-    x: Math.min(Math.max(x, box.x), box.x + box.width),
-    y: Math.min(Math.max(y, box.y), box.y + box.height)
-  }
-  return line(x, y, to.x, to.y, { class: 'plan-leader' })
+function leader({ leader: stroke }: PlacedName): string {
+  if (!stroke) return ''
+  return line(stroke.from.x, stroke.from.y, stroke.to.x, stroke.to.y, { class: 'plan-leader' })
 }
 
 /** Of many small patches of one zone the first is named, of large ones each. */
 function roomy(shape: readonly Spot[]): boolean {
-  const [xs, ys] = [shape.map(one => one.x), shape.map(one => one.y)]
-  return Math.max(...xs) - Math.min(...xs) > ROOMY_MM && Math.max(...ys) - Math.min(...ys) > ROOMY_MM
+  const { width, height } = boxAround(shape)
+  return width > ROOMY_MM && height > ROOMY_MM
 }
 
 function square({ x, y }: Spot, half: number): Box {
   return { x: x - half, y: y - half, width: 2 * half, height: 2 * half }
-}
-
-/** A tie as a dimension line: ticks at both ends, the distance on it, upright enough to be read. */
-function dimension(from: Spot, to: Spot, text: string): string {
-  const [dx, dy] = [to.x - from.x, to.y - from.y]
-  const length = Math.hypot(dx, dy) || 1
-  const [nx, ny] = [(-dy / length) * 1.1, (dx / length) * 1.1]
-  const tick = ({ x, y }: Spot) => line(x - nx, y - ny, x + nx, y + ny, { class: 'plan-tie' })
-  const turn = (Math.atan2(dy, dx) * 180) / Math.PI
-  const upright = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn
-  const [x, y] = [(from.x + to.x) / 2, (from.y + to.y) / 2]
-  const rotate = `rotate(${rounded(upright)} ${rounded(x)} ${rounded(y)})`
-  return (
-    line(from.x, from.y, to.x, to.y, { class: 'plan-tie' }) +
-    tick(from) +
-    tick(to) +
-    label(x, y - 0.5, text, { class: 'plan-tie-text', 'text-anchor': 'middle', transform: rotate })
-  )
-}
-
-/** A tie too short for its figure is drawn without: the detail of the box has it, and the table. */
-function withRoom<T extends { from: Spot; to: Spot; text: string }>(tie: T): T {
-  const long = Math.hypot(tie.to.x - tie.from.x, tie.to.y - tie.from.y)
-  return [...tie.text].length * WIDE * SMALL_MM > long ? { ...tie, text: '' } : tie
-}
-
-function tieBox(from: Spot, to: Spot, text: string): Box {
-  const turn = Math.atan2(to.y - from.y, to.x - from.x)
-  const long = [...text].length * WIDE * SMALL_MM
-  const width = Math.abs(Math.cos(turn)) * long + 3
-  const height = Math.abs(Math.sin(turn)) * long + 3
-  return { x: (from.x + to.x - width) / 2, y: (from.y + to.y - height) / 2, width, height }
 }
 
 function outline(shape: readonly Spot[]): string {
@@ -176,69 +270,4 @@ function ringPath(middleSpot: Spot, edge: Spot): string {
   const r = rounded(edge.x - middleSpot.x)
   const [left, right, y] = [rounded(2 * middleSpot.x - edge.x), rounded(edge.x), rounded(middleSpot.y)]
   return `M${left} ${y}A${r} ${r} 0 0 1 ${right} ${y}A${r} ${r} 0 0 1 ${left} ${y}`
-}
-
-/** Middle of the longest stretch of a line, or the top of a ring. */
-function middle({ points, circle }: PlanLine, at: (spot: PlanSpot) => Spot): Spot {
-  if (circle) return at({ eastM: circle.eastM, northM: circle.northM + circle.radiusM })
-  const spots = points.map(at)
-  let best: Spot = spots[0] ?? { x: 0, y: 0 }
-  let longest = -1
-  for (const [index, a] of spots.slice(0, -1).entries()) {
-    const b = spots[index + 1] ?? a
-    const long = Math.hypot(b.x - a.x, b.y - a.y)
-    if (long > longest) [longest, best] = [long, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }]
-  }
-  return best
-}
-
-interface Piece {
-  readonly box: Box
-  readonly svg: string
-}
-
-function northArrow({ north, titleBlock }: PlanFigure, frame: Box): Piece[] {
-  const big = titleBlock ? 1 : 0.7
-  const x = frame.x + frame.width - 7 * big
-  const y = frame.y + 4 * big
-  const arrow = `M${rounded(x)} ${rounded(y)}L${rounded(x + 3 * big)} ${rounded(y + 10 * big)}L${rounded(x)} ${rounded(y + 7.6 * big)}Z`
-  const half = `M${rounded(x)} ${rounded(y)}L${rounded(x - 3 * big)} ${rounded(y + 10 * big)}L${rounded(x)} ${rounded(y + 7.6 * big)}Z`
-  const box = { x: x - 4 * big, y: y - 1, width: 8 * big, height: 15 * big }
-  return [
-    {
-      box,
-      svg:
-        rect(box, { class: 'plan-clear' }) +
-        element('path', { d: arrow, class: 'plan-solid' }) +
-        element('path', { d: half, class: 'plan-mark' }) +
-        label(x, y + 13.4 * big, north, { class: 'plan-name', 'text-anchor': 'middle' })
-    }
-  ]
-}
-
-/** Bars of black and white parts, each in its own unit, at the foot on the left; the scale in figures above them. */
-function scaleBars({ scale, ratio }: PlanFigure, frame: Box): Piece[] {
-  const perM = 1000 / ratio
-  const high = 6 * scale.bars.length + (scale.text ? 4.4 : 0.6)
-  const width = Math.max(...scale.bars.map(one => one.lengthM * perM + 18), scale.text.length * 1.5 + 4)
-  const box = { x: frame.x + 1.5, y: frame.y + frame.height - high - 1.5, width, height: high }
-  const top = box.y + (scale.text ? 4.2 : 0.4)
-  const bars = scale.bars.map(({ lengthM, parts, from, to }, row) => {
-    const y = top + row * 6
-    const x = box.x + 2
-    const part = (lengthM * perM) / parts
-    const blocks = Array.from({ length: parts }, (_, index) =>
-      rect(
-        { x: x + index * part, y: y + 3, width: part, height: 1.2 },
-        { class: index % 2 === 0 ? 'plan-solid' : 'plan-mark' }
-      )
-    )
-    return (
-      blocks.join('') +
-      label(x, y + 2.4, from, { class: 'plan-small' }) +
-      label(x + lengthM * perM, y + 2.4, to, { class: 'plan-small', 'text-anchor': 'middle' })
-    )
-  })
-  const text = scale.text ? label(box.x + 2, box.y + 3.2, scale.text, { class: 'plan-name' }) : ''
-  return [{ box, svg: rect(box, { class: 'plan-clear' }) + text + bars.join('') }]
 }

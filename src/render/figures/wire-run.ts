@@ -1,7 +1,7 @@
 import type { FigureSpec } from '../../binder/blocks.ts'
 import { pageWords } from '../../words/en-US/pages.ts'
 import { statePath } from '../state-shape.ts'
-import { element, figure, label, line, rect, rounded } from '../svg.ts'
+import { element, figure, label, line, monoWidth, rect, rounded } from '../svg.ts'
 
 type WireRun = Extract<FigureSpec, { figure: 'wire-run' }>
 
@@ -9,6 +9,8 @@ const WIDTH = 480
 const TERMINAL = 64
 const Y = 30
 const BELOW = Y + 30
+/** Size of the small letters in the style sheet. */
+const SMALL = 7
 const STYLES = ['wire', 'wire dashed', 'wire dotted'] as const
 
 /**
@@ -47,7 +49,10 @@ function drawSegment(from: number, to: number, text: string, index: number): str
   const pair = line(from, Y - 3, to, Y - 3, { class: style }) + line(from, Y + 3, to, Y + 3, { class: style })
   const joint = index > 0 ? line(from, Y - 12, from, Y + 12, { class: 'joint' }) : ''
   const above = index % 2 === 0
-  const anchor = label((from + to) / 2, above ? Y - 12 : Y + 20, text, { class: 'small', 'text-anchor': 'middle' })
+  // Between the terminals, however short its segment is.
+  const half = monoWidth(text, SMALL) / 2 + 2
+  const middle = Math.min(Math.max((from + to) / 2, TERMINAL + half), WIDTH - TERMINAL - half)
+  const anchor = label(middle, above ? Y - 12 : Y + 20, text, { class: 'small', 'text-anchor': 'middle' })
   return pair + joint + anchor
 }
 

@@ -47,7 +47,7 @@ export const climateWords = {
   unknownOff: '–',
   ways,
   zone: (zone: number) => `zone table, zone ${zone}`,
-  days: (way: string, days: number) => `${way}, ${days} days`,
+  daysOnRecord: 'Days on record',
   from: (name: string) => `Figures of: ${name}.`,
   record: (days: number, first: string, last: string) => `Daily record: ${days} days, ${first} to ${last}.`,
   year: (et: string, counted: string) => `The year: ${et} of reference ET, ${counted} of rain that counts.`,

@@ -33,6 +33,7 @@ export const closeoutWords = {
   },
   drawings: {
     lead: 'The record drawing shows what was installed, not what was designed. Whoever changes the installation changes the drawing.',
+    sheets: 'Signed sheets of the installer',
     number: 'Sheet',
     title: 'Shows',
     dated: 'Dated',
@@ -122,6 +123,7 @@ export const closeoutWords = {
     }
   },
   photographs: {
+    ofBoxes: (section: string) => `Photographs of the boxes stand under ${section}.`,
     kind: 'Shows',
     of: 'Of',
     caption: 'What is seen',

@@ -143,6 +143,7 @@ export const handoverWords = {
     routine:
       'Every task begins with the cautions at the front: shut the water off where a part is opened, look before you reach in. Inspection, adjustment and repair come with what the plants need: mulch, weeds and roots away from heads and drippers.',
     log: 'Log of preventive maintenance, to be filled in',
+    logAt: (section: string) => `The log of it stands under ${section}.`,
     logColumns: ['Date', 'Task', 'Found', 'Done', 'Time', 'By'],
     inspection: 'Monthly inspection'
   },

@@ -47,7 +47,7 @@ export const climateWords = {
   unknownOff: '–',
   ways,
   zone: (zone: number) => `tabla de zonas, zona ${zone}`,
-  days: (way: string, days: number) => `${way}, ${days} días`,
+  daysOnRecord: 'Días del registro',
   from: (name: string) => `Datos de: ${name}.`,
   record: (days: number, first: string, last: string) => `Registro diario: ${days} días, del ${first} al ${last}.`,
   year: (et: string, counted: string) => `El año: ${et} de ET de referencia, ${counted} de precipitación efectiva.`,

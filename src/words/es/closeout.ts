@@ -33,6 +33,7 @@ export const closeoutWords = {
   },
   drawings: {
     lead: 'El plano de obra ejecutada muestra lo que se instaló, no lo que se proyectó. Quien modifica la instalación modifica el plano.',
+    sheets: 'Planos firmados del instalador',
     number: 'Plano',
     title: 'Muestra',
     dated: 'Fecha',
@@ -131,6 +132,7 @@ export const closeoutWords = {
     }
   },
   photographs: {
+    ofBoxes: (section: string) => `Las fotografías de las arquetas están en «${section}».`,
     kind: 'Muestra',
     of: 'De',
     caption: 'Qué se ve',

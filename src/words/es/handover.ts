@@ -143,6 +143,7 @@ export const handoverWords = {
     routine:
       'Toda tarea empieza con las indicaciones de seguridad del principio: corte el agua donde se abra una pieza, mire antes de meter la mano. Inspección, ajuste y reparación van con lo que piden las plantas: acolchado, malas hierbas y raíces lejos de emisores y goteros.',
     log: 'Registro de mantenimiento preventivo, para rellenar',
+    logAt: (section: string) => `Su registro está en «${section}».`,
     logColumns: ['Fecha', 'Tarea', 'Encontrado', 'Hecho', 'Tiempo', 'Por'],
     inspection: 'Inspección mensual'
   },
