@@ -10,7 +10,7 @@ import { zonesCsv } from '../export/zones-csv.ts'
 import type { PageContext } from '../binder/context.ts'
 import { withoutPrivate } from '../load/without-private.ts'
 import type { IsoDate } from '../units/date.ts'
-import { assessFleet } from './assess.ts'
+import { assessSite } from './assess-site.ts'
 import type { AssessedSite, Assessment } from './assess.ts'
 import { openItemsText, plainPage, selfContained, startPage } from './handover-page.ts'
 import { filesBelow } from './output-files.ts'
@@ -37,7 +37,7 @@ type Files = Map<string, Uint8Array>
 
 /** Builds and prints one site, and puts all that is handed over into one file whose bytes depend on the sources and the day alone. */
 export async function handOver(wish: HandoverWish): Promise<HandoverResult> {
-  const assessment = assessFleet(wish.sites, wish.on, [wish.site])
+  const assessment = assessSite(wish.sites, wish.on, wish.site)
   const [assessed] = assessment.sites
   const [context] = assessed ? contextOf(assessed, publicAddressOf(assessment), ['binder', 'labels']) : []
   if (!assessed || !context)

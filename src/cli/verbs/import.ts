@@ -1,7 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs'
 import type { Command } from 'commander'
 import { Refusal } from '../../base/refusal.ts'
-import { assessFleet, assessOne, loadOne } from '../../build/assess.ts'
+import { assessOne, loadOne } from '../../build/assess.ts'
+import { assessSite } from '../../build/assess-site.ts'
 import type { AssessedSite, Assessment } from '../../build/assess.ts'
 import { writeSiteFile } from '../../build/write-site-file.ts'
 import { CHECKS } from '../../checks/list.ts'
@@ -35,7 +36,7 @@ export function addImport(program: Command): void {
 
 function bringIn(file: string, options: ImportOptions): void {
   const { say, complain } = makeOutput(options)
-  const assessment = assessFleet(options.sites, dayOf(options), [options.site])
+  const assessment = assessSite(options.sites, dayOf(options), options.site)
   const [assessed] = assessment.sites
   const siteFile = assessed?.sources.site
   if (!assessed?.site || !siteFile)

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Command } from 'commander'
 import { Refusal } from '../../base/refusal.ts'
-import { assessFleet } from '../../build/assess.ts'
+import { assessSite, siteOfTag } from '../../build/assess-site.ts'
 import type { AssessedSite, Assessment } from '../../build/assess.ts'
 import { prepareVisit } from '../../build/record-visit.ts'
 import { takeVisitPhotos } from '../../build/visit-photos.ts'
@@ -71,7 +71,7 @@ export function addRecord(program: Command): void {
 
 async function record(id: string, options: RecordOptions): Promise<void> {
   const { say, complain, paint } = makeOutput(options)
-  const assessment = assessFleet(options.sites, dayOf(options), [id])
+  const assessment = assessSite(options.sites, dayOf(options), id)
   const [assessed] = assessment.sites
   if (!assessed?.site)
     throw new Refusal(`The files of ${id} cannot be read yet.`, 'Run "underlid check" first and mend what it names.')
@@ -188,11 +188,9 @@ function readText(path: string): string {
 }
 
 /** A slip names the box it was written at by its tag. One of another site, or of no box, is not recorded here. */
-function refuseElsewhere({ from }: FoundSlip, { id }: AssessedSite, { fleet }: Assessment): void {
+function refuseElsewhere({ from }: FoundSlip, { id }: AssessedSite, { fleet, sources }: Assessment): void {
   if (!from) return
-  const owner =
-    fleet.sites.find(site => site.boxes.some(box => box.tag === from.tag))?.id ??
-    fleet.register.find(one => one.tag === from.tag)?.site
+  const owner = siteOfTag(sources, from.tag) ?? fleet.register.find(one => one.tag === from.tag)?.site
   if (owner === id) return
   throw new Refusal(
     owner === undefined
