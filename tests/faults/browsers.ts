@@ -143,7 +143,10 @@ export interface BrowserReport {
 }
 
 /** Prints again and again, each time with browsers that come to harm at moments drawn by the seed; every third time more than one does. */
-export async function harmBrowsers(place: Workshop, wish: { rounds: number; seed: number }): Promise<BrowserReport> {
+export async function harmBrowsers(
+  place: Workshop,
+  wish: { rounds: number; seed: number; onRound?: (report: BrowserReport) => void }
+): Promise<BrowserReport> {
   const dice = diceOf(wish.seed)
   const failures: string[] = []
   const byHow: Record<string, number> = {}
@@ -163,6 +166,7 @@ export async function harmBrowsers(place: Workshop, wish: { rounds: number; seed
     const tell = (what: string): void => void failures.push(`round ${round}, ${JSON.stringify(harms)}: ${what}`)
     for (const one of result.wrong) tell(one)
     if (harms.length === 2 && result.code !== 0) tell(`one browser came to harm, and the run ended with ${result.code}`)
+    wish.onRound?.({ rounds: round + 1, byHow, codes, starts, slowest, failures })
     if (result.code === 0) continue
     const next = await place.print([undefined], ['--on', day])
     if (next.code !== 0 || next.wrong.length > 0) tell(`the next run ended with ${next.code}: ${next.wrong.join('; ')}`)

@@ -52,8 +52,10 @@ export async function killRuns(wish: {
   readonly kills: number
   readonly seed: number
   readonly recoverEvery?: number
+  /** Told after each hit, with what was wrong so far. */
+  readonly onKill?: (report: KillReport) => void
 }): Promise<KillReport> {
-  const { kills, seed, recoverEvery = 5 } = wish
+  const { kills, seed, recoverEvery = 5, onKill } = wish
   const dice = diceOf(seed)
   const work = mkdtempSync(join(tmpdir(), 'underlid-kills-'))
   const folder = join(work, 'work')
@@ -122,6 +124,7 @@ export async function killRuns(wish: {
       await gone(pid => `browser ${pid} is left`, tell)
       if (endedAfter !== undefined) continue
       kill += 1
+      onKill?.({ kills: kill, byVerb, tooLate, between, recoveries, failures })
       if (kill % recoverEvery !== 0 && kill !== kills) continue
       recoveries += 1
       const next = run([dice.pick(['build', 'print']), ...ON])

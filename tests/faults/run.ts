@@ -29,13 +29,23 @@ if (values.browsers !== undefined) {
   )
   const { failures, ...figures } = await harmBrowsers(workshop(work), {
     rounds: Number(values.browsers),
-    seed: Number(values.seed)
+    seed: Number(values.seed),
+    onRound: progress
   })
   rmSync(work, { recursive: true, force: true })
   tell(failures, figures, `${figures.rounds} prints with harmed browsers`)
 } else {
-  const { failures, ...figures } = await killRuns({ kills: Number(values.kills), seed: Number(values.seed) })
+  const { failures, ...figures } = await killRuns({
+    kills: Number(values.kills),
+    seed: Number(values.seed),
+    onKill: progress
+  })
   tell(failures, figures, `${figures.kills} kills`)
+}
+
+/** A long run that is broken off has told what it saw. */
+function progress(report: object): void {
+  process.stdout.write(`${JSON.stringify(report)}\n`)
 }
 
 function tell(failures: readonly string[], figures: object, what: string): void {
