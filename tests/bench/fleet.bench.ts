@@ -102,6 +102,7 @@ async function measured(sites: number, folder: string): Promise<Readonly<Record<
   const edit = await run(own('build'))
   const checkEdit = await run(own('check'))
   const again = await run(own('build'))
+  const due = await run(own('due'))
   const script = (name: string, text: string) => {
     const path = join(PROJECT, 'node_modules/.cache', `${name}-${process.pid}.mjs`)
     mkdirSync(dirname(path), { recursive: true })
@@ -115,7 +116,7 @@ async function measured(sites: number, folder: string): Promise<Readonly<Record<
   rmSync(join(folder, 'eleventy'), { recursive: true, force: true })
   const loop = await run([b, out, join(folder, 'loop')])
   for (const path of [a, b]) rmSync(path, { force: true })
-  return { check, build, edit, again, 'check again': checkEdit, eleventy, loop }
+  return { check, build, edit, again, 'check again': checkEdit, due, eleventy, loop }
 }
 
 function table(sites: number, taken: Readonly<Record<string, Taken>>): string {
