@@ -1,6 +1,7 @@
 import type { BoxPage, ControllerToday } from './pages.ts'
 import type { PageContext, PublicContext } from './context.ts'
 import { revisionOf } from './context.ts'
+import { roleIn } from './role-words.ts'
 import { batteryRow } from './battery-row.ts'
 import { boxCautions, boxHazards, hazardLine } from './cautions.ts'
 import { daysText } from './days.ts'
@@ -206,9 +207,4 @@ function tell(tag: string, { site, words }: PageContext): BoxPage['tell'] {
     ...(one.phone ? { phone: one.phone } : {}),
     quote: words.boxPage.quote(tag)
   }))
-}
-
-/** The usual roles in the language of the page; any other as the file says it. */
-function roleIn(role: string, { boxPage }: PageContext['words']): string {
-  return (boxPage.roles as Readonly<Record<string, string>>)[role] ?? role
 }

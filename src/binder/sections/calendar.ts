@@ -8,7 +8,7 @@ import { dueItems } from '../due-items.ts'
 import { minutesOf } from '../task-means.ts'
 import { computed, notSupplied, orNotSupplied, stated } from '../values.ts'
 
-const LOG_LINES = 6
+const LOG_LINES = 5
 const MONTHS_AHEAD = 12
 interface Due {
   readonly what: string

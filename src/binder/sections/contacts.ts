@@ -1,5 +1,6 @@
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { roleIn } from '../role-words.ts'
 import { keyRegister } from '../unit-facts.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
@@ -23,7 +24,7 @@ export function contactsSection(context: PageContext): Section {
               kind: 'table',
               columns: [w.role, w.name, w.company, w.phone, w.licence].map(label => ({ label })),
               rows: site.contacts.map(one => [
-                stated(one.role),
+                stated(roleIn(one.role, words)),
                 orNotSupplied(one.name, words),
                 one.company === undefined ? stated('–') : stated(one.company),
                 phone(one.phone, one.public),

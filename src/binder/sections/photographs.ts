@@ -22,7 +22,7 @@ export function photographsSection({ site, words }: PageContext): Section {
     : []
   const blocks: Block[] =
     photographs.length === 0
-      ? [wanted, ...ofBoxes]
+      ? [...ofBoxes, wanted]
       : [
           wanted,
           {

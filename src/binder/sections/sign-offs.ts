@@ -4,6 +4,7 @@ import type { Words } from '../../words/words.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import { attachmentBlocks } from '../attachments.ts'
 import type { PageContext } from '../context.ts'
+import { roleIn } from '../role-words.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** What was signed or refused, and lines for what is still to be signed. */
@@ -51,7 +52,7 @@ function table(signed: readonly SignOff[], words: Words): Block {
       ...signed.map(one => [
         stated(w.kinds[one.kind]),
         bySigned(one, words),
-        orNotSupplied(one.role, words),
+        orNotSupplied(one.role && roleIn(one.role, words), words),
         orNotSupplied(one.on, words, true),
         one.copiesTo.length === 0 ? notSupplied(words) : stated(one.copiesTo.join(', '))
       ]),

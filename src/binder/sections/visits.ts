@@ -15,13 +15,13 @@ export function visitsSection(context: PageContext): Section {
     site.visits.length === 0 ? { kind: 'paragraph', text: w.none } : visitTable(newestFirst(site.visits), context)
   ]
   blocks.push(...visitPhotographs(context))
-  blocks.push({ kind: 'table', caption: w.blank, columns: columnsOf(context), rows: [], blankRows: 8 })
+  blocks.push({ kind: 'table', caption: w.blank, columns: columnsOf(context), rows: [], blankRows: 6 })
   const sheets = [
     [h.service, h.serviceColumns],
     [h.programs, h.programColumns]
   ] as const
   for (const [caption, labels] of sheets)
-    blocks.push({ kind: 'table', caption, columns: labels.map(label => ({ label })), rows: [], blankRows: 6 })
+    blocks.push({ kind: 'table', caption, columns: labels.map(label => ({ label })), rows: [], blankRows: 5 })
   blocks.push(maintenanceLog(context))
   return { id: 'visits', title: words.binder.sections.visits, newPage: true, blocks }
 }
