@@ -18,7 +18,9 @@ interface Told {
 export function importText({ from, to, written, leftOut, passedOver, troubles, changes }: Told): string {
   const left = [
     ...(leftOut.length > 0 ? [`Columns left out: ${leftOut.join(', ')}`] : []),
-    ...(passedOver.length > 0 ? [`Shapes left out, since only points and the ground of zones are taken: ${passedOver.join(', ')}`] : [])
+    ...(passedOver.length > 0
+      ? [`Shapes left out, since only points and the ground of zones are taken: ${passedOver.join(', ')}`]
+      : [])
   ]
   if (troubles.length > 0)
     return [

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { open } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -70,8 +70,11 @@ async function harmReaders(pipe: string, harm: (pids: Pids) => void, times: numb
     const writer = await open(pipe, 'w')
     const browser = browsersOf(MINE).filter(pid => !lineOf(pid).includes('--type='))
     const helpers = browser.flatMap(groupOf).filter(pid => lineOf(pid).includes('--type=renderer'))
-    rmSync(pipe, { force: true })
-    if (time === times - 1) writeFileSync(pipe, PICTURE)
+    // In one step: another browser may ask for it at any moment.
+    if (time === times - 1) {
+      writeFileSync(`${pipe}.next`, PICTURE)
+      renameSync(`${pipe}.next`, pipe)
+    }
     harm({ browser, helpers })
     await writer.close()
   }
