@@ -14,6 +14,13 @@ const isText = (path: string): boolean => /\.(?:html|txt|md|csv|json|geojson|js)
 /** Words that the demo site keeps private. */
 const PRIVATE = ['5520']
 
+/** Files of two packages that are not the same, so that a failure says where to look. */
+function others(one: Uint8Array, two: Uint8Array): string[] {
+  const [a, b] = [unzipSync(one), unzipSync(two)]
+  const same = (path: string): boolean => Buffer.compare(a[path] ?? Buffer.of(), b[path] ?? Buffer.of()) === 0
+  return [...new Set([...Object.keys(a), ...Object.keys(b)])].filter(path => !same(path))
+}
+
 describe('underlid handover', () => {
   const folder = workFolder(['harbour-steps', 'kestrel-cross'])
   let files: Record<string, Uint8Array> = {}
@@ -134,6 +141,7 @@ describe('underlid handover', () => {
       ]
       execFileSync(process.execPath, args, { cwd: folder, env: { ...process.env, TZ: zone }, stdio: 'pipe' })
       const again = readFileSync(join(folder, `out-${zone.slice(0, 4)}`, ZIP('harbour-steps').slice('dist/'.length)))
+      expect(others(again, first), zone).toEqual([])
       expect(again.equals(first), zone).toBe(true)
     }
   }, 300_000)
