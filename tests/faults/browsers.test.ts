@@ -22,7 +22,7 @@ const PICTURE = Buffer.from(
 )
 
 const before = process.env['UNDERLID_PRINT_SECONDS']
-beforeEach(() => void (process.env['UNDERLID_PRINT_SECONDS'] = '2'))
+beforeEach(() => void (process.env['UNDERLID_PRINT_SECONDS'] = '5'))
 afterEach(() => {
   if (before === undefined) delete process.env['UNDERLID_PRINT_SECONDS']
   else process.env['UNDERLID_PRINT_SECONDS'] = before
