@@ -1,6 +1,6 @@
 import { distance } from 'fastest-levenshtein'
 import { DIMENSIONS } from '../units/dimension.ts'
-import { parseDate, parseInterval } from '../units/date.ts'
+import { isBeyondACentury, parseDate, parseInterval } from '../units/date.ts'
 import { parseQuantity, unitsOf } from '../units/quantity.ts'
 import type { QuantityProblem } from '../units/quantity.ts'
 import { parseWireSize } from '../units/wire-size.ts'
@@ -57,12 +57,18 @@ function readInput(kind: InputKind, text: string): Read {
     case 'date':
       return given(parseDate(text), `“${text}” is not a day of the calendar, written year-month-day.`)
     case 'interval':
-      return given(parseInterval(text), `“${text}” is not an interval of days, weeks, months or years.`)
+      return readInterval(text)
     case 'choice':
       return readChoice(text, kind.of)
     case 'text':
       return given(text === '' ? undefined : text, 'nothing is written.')
   }
+}
+
+function readInterval(text: string): Read {
+  const interval = parseInterval(text)
+  if (interval && isBeyondACentury(interval)) return { message: `“${text}” is more than 100 years.` }
+  return given(interval, `“${text}” is not an interval of days, weeks, months or years.`)
 }
 
 const given = (value: unknown, message: string): Read => (value === undefined ? { message } : { value })

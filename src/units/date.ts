@@ -64,6 +64,13 @@ export function parseInterval(text: string): Interval | undefined {
   return { months: 0, days: unit === 'week' ? 7 * count : count, text: text.trim() }
 }
 
+/** A battery, a test or a warranty lasts no longer, and a calendar has to hold the day it ends (rule of this project). */
+const LONGEST = { months: 1_200, days: 36_525 }
+
+export function isBeyondACentury({ months, days }: Pick<Interval, 'months' | 'days'>): boolean {
+  return months > LONGEST.months || days > LONGEST.days
+}
+
 /** Month arithmetic clamps to the month's end: 2024-02-29 + 12 months = 2025-02-28. */
 export function addInterval(from: IsoDate, interval: Pick<Interval, 'months' | 'days'>): IsoDate {
   const { months, days } = interval

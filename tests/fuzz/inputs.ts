@@ -107,11 +107,17 @@ function harmedPoints(dice: Dice): Buffer {
   const whole = structuredClone(POINTS) as unknown
   do put(whole, dice)
   while (dice.chance(0.3))
-  return Buffer.from(
-    JSON.stringify(whole, undefined, dice.pick([0, 2]))
-      .replaceAll('"\u0001', '')
-      .replaceAll('\u0001"', '')
-  )
+  const written = writtenOr(whole, dice.pick([0, 2]))
+  return Buffer.from(written.replaceAll('"\u0001', '').replaceAll('\u0001"', ''))
+}
+
+/** Several throws may nest deeper than can be written from here; brackets alone then stand for it. */
+function writtenOr(whole: unknown, indent: number): string {
+  try {
+    return JSON.stringify(whole, undefined, indent)
+  } catch {
+    return '['.repeat(20_000) + ']'.repeat(20_000)
+  }
 }
 
 /** Something else at one place of a value. */

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { constants, inflateSync } from 'node:zlib'
 import { PDFiumLibrary } from '@hyzyla/pdfium'
 import { PDFDict, PDFDocument, PDFName } from 'pdf-lib'
 import { beforeAll, describe, expect, it } from 'vitest'
@@ -138,9 +139,27 @@ describe('the list of an owner at closeout, against the finished binders', () =>
 })
 
 /** What qpdf says of a file that is not sound; nothing of one that is. */
+/** What qpdf says where its own buffer is full just as a block of its input ends: 65,536 bytes out of 10,240. */
+const AT_ITS_EDGE = /\(offset (\d+)\): input stream is complete but output may still be valid$/u
+
+/** Any warning counts, but for the one that is about its buffer and no fault of a stream that another reader finds whole. */
 function qpdfFaults(path: string): string {
   const { status, stdout, stderr } = spawnSync('qpdf', ['--check', path], { encoding: 'utf8' })
-  return status === 0 ? '' : `${stdout}${stderr}`
+  if (status === 0) return ''
+  const warnings = `${stdout}${stderr}`.split('\n').filter(line => line.startsWith('WARNING'))
+  const isOfTheBuffer = (line: string): boolean => {
+    const offset = AT_ITS_EDGE.exec(line)?.[1]
+    return offset !== undefined && fillsItsBuffer(readFileSync(path), Number(offset))
+  }
+  return warnings.length > 0 && warnings.every(isOfTheBuffer) ? '' : `${stdout}${stderr}`
+}
+
+/** True of a stream that another reader reads to its end, and whose first 10,240 bytes give 65,536. */
+function fillsItsBuffer(bytes: Buffer, offset: number): boolean {
+  const packed = bytes.subarray(offset, bytes.indexOf('\nendstream', offset))
+  const { engine } = inflateSync(packed, { info: true }) as unknown as { readonly engine: { bytesWritten: number } }
+  const first = inflateSync(packed.subarray(0, 10_240), { finishFlush: constants.Z_SYNC_FLUSH })
+  return engine.bytesWritten === packed.length && first.length % 65_536 === 0
 }
 
 /** Figures of the structure that say nothing to whoever does not see them. ISO 32000-1:2008, 14.9.3. */

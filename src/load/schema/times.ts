@@ -3,7 +3,7 @@ import { parseDayRule, parseRunTime } from '../../domain/schedule/text.ts'
 import type { DayRule, RunTime } from '../../domain/schedule/program.ts'
 import { parseClock, parseWindow } from '../../units/clock.ts'
 import type { ClockMinutes, Window } from '../../units/clock.ts'
-import { parseDate, parseInterval, parseMonthDay } from '../../units/date.ts'
+import { isBeyondACentury, parseDate, parseInterval, parseMonthDay } from '../../units/date.ts'
 import type { Interval, IsoDate, MonthDay } from '../../units/date.ts'
 import type { QuantityProblem } from '../../units/quantity.ts'
 import { dateWrong, monthDayWrong } from '../improve/date.ts'
@@ -30,6 +30,8 @@ export function monthDay(does: string, example: string): z.ZodType<MonthDay> {
 export function interval(does: string, example: string): z.ZodType<Interval> {
   return field({ does, example }, { type: 'string', pattern: String.raw`^\d+\s+(day|week|month|year)s?$` }, value => {
     const parsed = parseInterval(String(value))
+    if (parsed && isBeyondACentury(parsed))
+      return wrong('file/out-of-range', { range: 'must be 100 years or less', example })
     if (parsed && (parsed.months > 0 || parsed.days > 0)) return taken(parsed)
     const number = /^\d+$/u.exec(String(value).trim())?.[0]
     const units = ['months', 'days', 'weeks', 'years']
