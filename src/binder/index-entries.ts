@@ -57,6 +57,8 @@ const GOES_ON = /[\p{L}\p{N}/-]/u
 
 /** True where a name stands in a text as a word of its own. */
 function isNamedIn(text: string, name: string): boolean {
+  // Nothing would be found again and again, at the end of the text.
+  if (name === '') return false
   for (let at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
     if (!GOES_ON.test(text[at - 1] ?? '') && !GOES_ON.test(text[at + name.length] ?? '')) return true
   }

@@ -5,7 +5,8 @@ export const DEEPEST = 40
 
 /**
  * Nodes as plain values. A number stays a number only where it prints back as written: 0391, 1.10 and 2E45678 come out as text, so no code,
- * serial number or tag is changed by being read. Blank values and empty text come out as null: nothing was supplied.
+ * serial number or tag is changed by being read. Blank values and text of nothing but blanks come out as null: nothing was
+ * supplied.
  */
 export function plainValue(node: unknown, depth = 0): unknown {
   if (depth > DEEPEST) return null
@@ -28,6 +29,6 @@ export function keyText(key: unknown): string {
 
 function plainScalar(value: unknown, source: string | undefined): unknown {
   if (typeof value === 'number') return String(value) === source ? value : (source ?? String(value))
-  if (value === '' || value === undefined) return null
+  if (value === undefined || (typeof value === 'string' && value.trim() === '')) return null
   return value
 }
