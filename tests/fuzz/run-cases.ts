@@ -47,8 +47,13 @@ export interface RunWish {
   readonly deepEvery?: number
   /** Every so many cases the command itself is run as well, in a process of its own; every fifth of those builds. */
   readonly commandEvery?: number
+  /** Numbers that are passed over. */
+  readonly without?: ReadonlySet<number>
+  /** Told before each case. */
+  readonly onCase?: (number: number) => void
   readonly onFailure?: (failure: CaseReport) => void
-  readonly onProgress?: (done: number) => void
+  /** Every thousand cases: how many, and what came of them so far. */
+  readonly onProgress?: (done: number, report: RunReport) => void
 }
 
 export interface Case {
@@ -102,7 +107,7 @@ function weighted(from: readonly Seed[], dice: Dice): Seed {
 }
 
 export async function runCases(wish: RunWish): Promise<RunReport> {
-  const { cases, seed, from = 0, deepEvery = 25, commandEvery, onFailure, onProgress } = wish
+  const { cases, seed, from = 0, deepEvery = 25, commandEvery, without, onCase, onFailure, onProgress } = wish
   const work = mkdtempSync(join(tmpdir(), 'underlid-fuzz-'))
   const disks = new Map<string, DiskFolder>()
   const all = seeds().filter(one => !wish.seeds || wish.seeds.includes(one.name))
@@ -112,8 +117,12 @@ export async function runCases(wish: RunWish): Promise<RunReport> {
   const failures: CaseReport[] = []
   let findings = 0
   let slowest = { seconds: 0, case: 0 }
+  let tries = 0
+  const report = (): RunReport => ({ cases: tries, byKind, outcomes, findings, commands, slowest, failures })
   try {
     for (let number = from; number < from + cases; number += 1) {
+      if (without?.has(number)) continue
+      onCase?.(number)
       const made = makeCase(seed, number, all, wish.kinds)
       const { kind, seed: start, image } = made
       const command = commandEvery !== undefined && number % commandEvery === commandEvery - 1
@@ -124,6 +133,7 @@ export async function runCases(wish: RunWish): Promise<RunReport> {
         : await tryImage(work, disks, made, { deep, command, builds })
       const wrong = tried.wrong.filter(one => !isEcho(one, image))
       for (const said of tried.commands) commands[said] = (commands[said] ?? 0) + 1
+      tries += 1
       byKind[kind] = (byKind[kind] ?? 0) + 1
       outcomes[tried.outcome] = (outcomes[tried.outcome] ?? 0) + 1
       findings += tried.findings
@@ -133,12 +143,12 @@ export async function runCases(wish: RunWish): Promise<RunReport> {
         failures.push(failure)
         onFailure?.(failure)
       }
-      if (number % 1000 === 999) onProgress?.(number + 1 - from)
+      if (number % 1000 === 999) onProgress?.(number + 1 - from, report())
     }
   } finally {
     rmSync(work, { recursive: true, force: true })
   }
-  return { cases, byKind, outcomes, findings, commands, slowest, failures }
+  return report()
 }
 
 interface TriedToo extends Tried {
