@@ -13,7 +13,7 @@ import { withStage } from './output-stage.ts'
 import type { OutputReport } from './output-stage.ts'
 import type { PrintReport } from './print-documents.ts'
 import { printAll } from './print-fleet.ts'
-import { printsThere } from './prints-there.ts'
+import { LINKED, printsThere } from './prints-there.ts'
 import type { PrintWish } from './print-wish.ts'
 import { refuseLostRegister } from './refuse-lost-register.ts'
 import { shardOf } from './shard.ts'
@@ -60,11 +60,27 @@ export interface LabelReport {
 }
 
 /**
- * Reads, plans, checks, renders and writes; prints too where asked. All sites are read, so that the fleet page and the tags are whole; a site is
- * planned and rendered again only where something that shapes it changed, and the pages of sites that were not asked for are carried over. The old
- * output stays until the new one is whole.
+ * Reads, plans, checks, renders and writes; prints too where asked, and where a print could not be had, writes once more without the link
+ * to it. All sites are read, so that the fleet page and the tags are whole; a site is planned and rendered again only where something that
+ * shapes it changed, and the pages of sites that were not asked for are carried over. The old output stays until the new one is whole.
  */
 export async function buildFleet(wish: BuildWish): Promise<BuildResult> {
+  const result = await buildOnce(wish)
+  const { prints, built } = result
+  if (wish.print && prints && built.some(site => leadsToNoPrint(site, prints, wish.out))) {
+    const restricted = wish.print.restricted && !prints.noBrowser
+    await buildOnce({ ...wish, print: { ...wish.print, binders: false, labels: false, charts: false, restricted } })
+  }
+  return result
+}
+
+/** The page of a site was made before its print was tried. */
+function leadsToNoPrint(site: string, { noBrowser, failed }: PrintReport, out: string): boolean {
+  const lost = new Set(noBrowser ? LINKED.map(name => `print/${site}-${name}.pdf`) : failed.map(({ pdf }) => pdf))
+  return LINKED.some(name => lost.has(`print/${site}-${name}.pdf`) && !printsThere(site, out).includes(name))
+}
+
+async function buildOnce(wish: BuildWish): Promise<BuildResult> {
   const { on, shard, print, out } = wish
   let fleet: KeptFleet | undefined = readKeptFleet(wish.sites, on, site => printsOf(site, wish), {
     ...(wish.mark === undefined ? {} : { mark: wish.mark }),
