@@ -1,6 +1,5 @@
-import { sum } from '../base/collections.ts'
 import type { Binder, Block, Section } from '../binder/blocks.ts'
-import { roughMm } from './rough-height.ts'
+import { roughSumMm } from './rough-height.ts'
 import { cssString } from './styles.ts'
 
 /** Sections between two page breaks. They share a running head, so they share a named page. */
@@ -37,6 +36,8 @@ export function binderParts({ sections }: Binder): BinderPart[] {
 const BESIDE_WIDE_MM = 128
 /** A passage that leads to a wide table leaves room for the table. */
 const LEAD_MM = 80
+/** What a turned sheet holds, mm as roughly reckoned: its rows are lower than those of upright paper. */
+const TURNED_SHEET_MM = 170
 
 /**
  * A wide table turns the paper, and takes the words that lead to it along: a heading or a paragraph alone on an upright page would be
@@ -48,7 +49,10 @@ export function runsOfPaper(blocks: readonly Block[]): Run[] {
     const [last, wide] = [runs.at(-1), isWide(block)]
     if (last && last.wide === wide) last.blocks.push(block)
     else
-      runs.push({ wide, blocks: last && block.kind === 'table' && wide ? [...takeLead(last.blocks), block] : [block] })
+      runs.push({
+        wide,
+        blocks: last && block.kind === 'table' && wide ? [...takeLead(last.blocks, block), block] : [block]
+      })
   }
   for (const [index, run] of runs.entries())
     if (hasWideTable(runs[index - 1])) runs[index - 1]?.blocks.push(...takeTail(run))
@@ -63,7 +67,7 @@ export function runsOfPaper(blocks: readonly Block[]): Run[] {
 const hasWideTable = (run: Run | undefined): boolean =>
   run?.blocks.some(block => block.kind === 'table' && isWide(block)) === true
 
-const isShort = (blocks: readonly Block[]): boolean => sum(blocks.map(roughMm)) <= BESIDE_WIDE_MM
+const isShort = (blocks: readonly Block[]): boolean => roughSumMm(blocks, false) <= BESIDE_WIDE_MM
 
 /** What belongs to a wide table before the next heading: its drawing, mostly. */
 function takeTail({ wide, blocks }: { wide: boolean; blocks: Block[] }): Block[] {
@@ -75,10 +79,12 @@ function isWide(block: Block): boolean {
   return (block.kind === 'table' || block.kind === 'attachment' || block.kind === 'sheet') && block.wide === true
 }
 
-/** The words before a table; a short passage under its own heading goes along whole. */
-function takeLead(blocks: Block[]): Block[] {
+/** The words before a table; a passage under its own heading goes along whole where it is short, or where one turned sheet holds both. */
+function takeLead(blocks: Block[], table: Block): Block[] {
   const heading = blocks.findLastIndex(block => block.kind === 'heading')
-  if (heading > 0 && sum(blocks.slice(heading).map(roughMm)) <= LEAD_MM) return blocks.splice(heading)
+  const passage = blocks.slice(heading)
+  const fits = roughSumMm([...passage, table], true) <= TURNED_SHEET_MM
+  if (heading > 0 && (fits || roughSumMm(passage, false) <= LEAD_MM)) return blocks.splice(heading)
   let from = blocks.length
   while (from > 0 && isLead(blocks[from - 1])) from -= 1
   return blocks.splice(from)
@@ -128,7 +134,7 @@ const TURNED_EDGES = ['bottom-left', 'bottom-right']
   .join('')
 
 /** Letters that a running head holds in one line of upright paper. */
-const HEAD_MOST = 105
+const HEAD_MOST = 125
 
 /** "5 Valve boxes · 6 Record drawing": all sections of the part, since each sheet of it may hold any; the first and the last where they are many. */
 export function headOf({ sections }: BinderPart): string {

@@ -1,5 +1,6 @@
 import { sum } from '../base/collections.ts'
 import type { Block, FigureSpec, TableBlock } from '../binder/blocks.ts'
+import { isSmallFigure, SMALL_IN_A_ROW } from './small-figures.ts'
 
 /** Height that a block takes on paper, mm, roughly: enough to tell half a sheet from a whole one. */
 export function roughMm(block: Block): number {
@@ -23,13 +24,21 @@ export function roughMm(block: Block): number {
   }
 }
 
+/** Of blocks one below the other, mm; small drawings stand beside each other. */
+export function roughSumMm(blocks: readonly Block[], wide: boolean): number {
+  const small = blocks.filter(isSmallFigure).length
+  const rows = Math.ceil(small / (wide ? SMALL_IN_A_ROW.wide : SMALL_IN_A_ROW.upright))
+  return sum(blocks.filter(block => !isSmallFigure(block)).map(roughMm)) + SMALL_MM * rows
+}
+
+const SMALL_MM = 46
+
 /** Of a paragraph in one line. */
 const LETTERS = 95
 const WHOLE_SHEET_MM = 240
 
-/** Those that are three beside each other count a third. */
 const FIGURES_MM: Readonly<Partial<Record<FigureSpec['figure'], number>>> = {
-  'need-given': 18,
+  'need-given': SMALL_MM,
   'pressure-way': 70,
   'wire-run': 38
 }

@@ -17,7 +17,10 @@ import { labelView } from './label-view.ts'
 import { lean } from './lean.ts'
 import { markdown } from './markdown.ts'
 import { fleetScript, pageScript, tagEntryScript } from './page-script.ts'
+import { arePaired, isShortFact } from './paired-facts.ts'
 import { qrSvg } from './qr-svg.ts'
+import { sideShare } from './side-shares.ts'
+import { smallRun } from './small-figures.ts'
 import { stateShape } from './state-shape.ts'
 import { css } from './styles.ts'
 import { tableView } from './table-view.ts'
@@ -55,6 +58,10 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     fleetWords: words.fleet,
     tableView,
     fieldName,
+    sideShare,
+    smallRun,
+    arePaired,
+    isShortFact,
     labelView: (label: Label, cut?: LabelSheet['cut']) =>
       labelView(label, { ...words.label, ...words.pages.label }, cut),
     isLong: ({ lines }: { readonly lines: readonly string[] }) => lines.length > LONG_STEP,

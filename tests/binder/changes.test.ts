@@ -43,13 +43,9 @@ describe('what changed since the last issue', () => {
   it('is what visits after the day of issue did, and nothing of that day or before', () => {
     const [changes, open] = tables([before, after], '2026-01-15')
     expect(changes).toEqual([
-      '2026-03-20 | P1 | 4 × AA alkaline fitted',
-      '2026-03-20 | P1 | clock 4 min fast',
-      '2026-03-20 | P1 | found: A at 60 %; left: A at 100 %',
+      '2026-03-20 | P1 | 4 × AA alkaline fitted; clock 4 min fast; found: A at 60 %; left: A at 100 %',
       '2026-03-20 | S1 | backflow test passed, J. Sample',
-      '2026-03-20 | BB6 | 2 × diaphragm put in',
-      '2026-03-20 | BB6 | cleaned BB6',
-      '2026-03-20 | BB6 | the record drawing has to be changed'
+      '2026-03-20 | BB6 | 2 × diaphragm put in; cleaned BB6; the record drawing has to be changed'
     ])
     expect(open).toEqual(['thicker wire to P1-Z6 | 2026-03-20 | 42 | not supplied'])
   })

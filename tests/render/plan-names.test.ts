@@ -5,6 +5,7 @@ import { makeBinder } from '../../src/binder/make-binder.ts'
 import type { PlanFigure } from '../../src/binder/figures/plan.ts'
 import { assessFleet } from '../../src/build/assess.ts'
 import { contextOf } from '../../src/build/page-context.ts'
+import { figureSvg } from '../../src/render/figures/figure-svg.ts'
 import { planNames } from '../../src/render/figures/plan.ts'
 import { cross, isIn, lengthInside, shared } from '../../src/render/figures/plan-geometry.ts'
 import { placeNames } from '../../src/render/figures/plan-labels.ts'
@@ -50,6 +51,38 @@ describe('names on the drawings of the demo sites', () => {
       expect(planNames(plan)).toEqual(names)
     }
   )
+})
+
+describe('a name and a pattern', () => {
+  const map = { xMm: 0, yMm: 0, widthMm: 100, heightMm: 100 }
+  const corner = (eastM: number, northM: number) => ({ eastM, northM })
+  const withArea = (points: PlanFigure['areas'][number]['points']): PlanFigure => ({
+    ...DETAIL,
+    widthMm: 100,
+    heightMm: 100,
+    map,
+    ratio: 1000,
+    middle: corner(50, 50),
+    lines: [],
+    points: [],
+    ties: [],
+    marks: [{ symbol: 'box', label: 'VB1', ...corner(50, 50) }],
+    areas: [{ points, label: '', pattern: 0 }]
+  })
+  const cleared = (plan: PlanFigure) =>
+    planNames(plan).filter(({ x, y }) => figureSvg(plan).includes(`<rect x="${x}" y="${y}"`)).length
+
+  it('keeps off it where there is ground on another side of its mark', () => {
+    const plan = withArea([corner(50, 0), corner(100, 0), corner(100, 100), corner(50, 100)])
+    expect(planNames(plan)[0]?.leader).toBeUndefined()
+    expect(planNames(plan).every(one => one.x + one.width <= 50)).toBe(true)
+    expect(cleared(plan)).toBe(0)
+  })
+
+  it('stands on a clearing where the pattern is all round', () => {
+    const plan = withArea([corner(0, 0), corner(100, 0), corner(100, 100), corner(0, 100)])
+    expect(cleared(plan)).toBe(1)
+  })
 })
 
 function plansIn(block: Block): PlanFigure[] {

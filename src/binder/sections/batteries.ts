@@ -74,7 +74,11 @@ function disposal({ site, plan, words }: PageContext): Block[] {
   ]
 }
 
-function logTable({ site, words }: PageContext): Block {
+/** Blank lines of the log: two for each set beyond the least. */
+const LOG_LEAST = 4
+const LOG_MOST = 12
+
+function logTable({ site, plan, words }: PageContext): Block {
   const w = words.binder.batteries
   const fitted = site.visits.flatMap(visit =>
     visit.batteries.map<Value[]>(one => [
@@ -94,6 +98,6 @@ function logTable({ site, words }: PageContext): Block {
     sheet: words.binder.sections.batteries,
     columns: [w.date, w.controller, w.kind, w.rest, w.load, w.who, w.clockSet, w.valvesSeen].map(label => ({ label })),
     rows: fitted,
-    blankRows: 12
+    blankRows: Math.min(LOG_MOST, LOG_LEAST + 2 * plan.batteries.size)
   }
 }

@@ -46,7 +46,7 @@ export function boxesSection(context: PageContext): Section {
       })
     }
   }
-  return { id: 'boxes', title: words.binder.sections.boxes, newPage: true, blocks }
+  return { id: 'boxes', title: words.binder.sections.boxes, newPage: false, blocks }
 }
 
 /** How it is closed and where it sits, with the key that opens it. */

@@ -2,7 +2,7 @@ import type { Block, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { revisionOf } from '../context.ts'
 import { orNotSupplied, stated } from '../values.ts'
-import { sortedBy } from '../../base/collections.ts'
+import { groupBy, sortedBy } from '../../base/collections.ts'
 import type { Visit } from '../../model/site.ts'
 import { openJobs } from '../../plan/open-jobs.ts'
 import { daysBetween } from '../../units/date.ts'
@@ -44,8 +44,14 @@ export function changesSection(context: PageContext): Section {
   }
 }
 
-/** Each with the thing it happened to. */
+/** One row for each thing, with all that happened to it at the visit. */
 function changesOf(visit: Visit, words: Words): [thing: string, change: string][] {
+  const byThing = groupBy(eachChange(visit, words), ([thing]) => thing)
+  return [...byThing].map(([thing, all]) => [thing, all.map(([, change]) => change).join('; ')])
+}
+
+/** Each with the thing it happened to. */
+function eachChange(visit: Visit, words: Words): [thing: string, change: string][] {
   const w = words.changes
   const programs = (visit.programs ?? []).flatMap<[string, string]>(({ controller, clock, found, left }) => [
     ...(clock === undefined ? [] : [[controller, w.clock(clock)] as [string, string]]),

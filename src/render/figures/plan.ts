@@ -55,9 +55,11 @@ export function planFigure(plan: PlanFigure): string {
   const laid = layOut(plan)
   const { at, frame, areas, ties } = laid
   const names = namesOn(plan, laid)
-  const ground = areas
-    .map(({ shape, pattern }) => (pattern === undefined ? '' : patternFill(shape, pattern)) + outline(shape))
-    .join('')
+  const ground = [
+    ...areas.map(({ shape, pattern }) => (pattern === undefined ? '' : patternFill(shape, pattern))),
+    ...names.map(name => clearing(name, areas)),
+    ...areas.map(({ shape }) => outline(shape))
+  ].join('')
   const lines = plan.lines.map(one => planStroke(one.kind, pathOf(one, at))).join('')
   const inner = [
     rect(frame, { class: 'plan-frame' }),
@@ -106,7 +108,7 @@ function markBox({ symbol }: PlanMark, { x, y }: Spot): Box {
 }
 
 /** What a name should keep clear of: weights by how much it would hide. */
-const WEIGHTS = { symbol: 40, tie: 40, furniture: 400, thick: 4, thin: 2, outline: 1.5, pattern: 1.3 } as const
+const WEIGHTS = { symbol: 40, tie: 40, furniture: 400, thick: 4, thin: 2, outline: 1.5, pattern: 2.5 } as const
 const THICK: ReadonlySet<PlanLine['kind']> = new Set(['wall', 'building', 'main', 'sleeve', 'curb'])
 
 function namesOn(plan: PlanFigure, laid: Laid): PlacedName[] {
@@ -242,6 +244,13 @@ function words({ x, y, width, lines }: PlacedName): string {
 function leader({ leader: stroke }: PlacedName): string {
   if (!stroke) return ''
   return line(stroke.from.x, stroke.from.y, stroke.to.x, stroke.to.y, { class: 'plan-leader' })
+}
+
+/** A pattern stops short of a name that stands on it. */
+function clearing({ x, y, width, height }: PlacedName, areas: Laid['areas']): string {
+  const box = { x, y, width, height }
+  const onPattern = areas.some(({ shape, pattern }) => pattern !== undefined && shared(box, boxAround(shape)) > 0)
+  return onPattern ? rect(box, { class: 'plan-clear' }) : ''
 }
 
 /** Of many small patches of one zone the first is named, of large ones each. */
