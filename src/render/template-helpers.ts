@@ -1,4 +1,4 @@
-import type { Standing, Value } from '../binder/blocks.ts'
+import type { ProgramCardBlock, Standing, Value } from '../binder/blocks.ts'
 import type { BoxPage, Label, LabelSheet } from '../binder/pages.ts'
 import type { Words } from '../words/words.ts'
 import { alertSymbol, signalStripes } from './alert-symbol.ts'
@@ -60,6 +60,7 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     fieldName,
     sideShare,
     smallRun,
+    areBrief: (stations: ProgramCardBlock['stations']) => stations.every(one => one.runTime.length <= BRIEF_TIME),
     arePaired,
     isShortFact,
     labelView: (label: Label, cut?: LabelSheet['cut']) =>
@@ -76,6 +77,9 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     tagHref
   }
 }
+
+/** "12 min" rather than "3 x 9 min soak 30 min": more room for what is watered. */
+const BRIEF_TIME = 8
 
 /** Lines of a working that stay on one sheet; more may go over to the next. */
 const LONG_STEP = 14

@@ -34,8 +34,8 @@ describe('figures of water', () => {
     expect(heights).toEqual([
       ['outline', 8],
       ['solid', 8],
-      ['outline', 50],
-      ['solid', 25]
+      ['outline', 46],
+      ['solid', 23]
     ])
   })
 

@@ -4,8 +4,8 @@ import type { Box } from '../svg.ts'
 
 const WIDTH = 180
 const LEFT = 4
-const TOP = 30
-const BARS = 50
+const TOP = 28
+const BARS = 46
 const KEY = 11
 /** Size of the small letters in the style sheet. */
 const TEXT = 7
