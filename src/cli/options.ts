@@ -2,7 +2,7 @@ import { Option } from 'commander'
 import type { Command } from 'commander'
 import { Refusal } from '../base/refusal.ts'
 import { today } from '../build/clock.ts'
-import { parseDate } from '../units/date.ts'
+import { FIRST_YEAR, LAST_YEAR, parseDate } from '../units/date.ts'
 import type { IsoDate } from '../units/date.ts'
 
 /** Options that every verb takes. */
@@ -30,6 +30,10 @@ export function withCommonOptions(command: Command, formats: readonly string[] =
 export function dayOf(options: Pick<CommonOptions, 'on'>): IsoDate {
   if (options.on === undefined) return today()
   const day = parseDate(options.on)
-  if (!day) throw new Refusal(`"${options.on}" is not a day of the calendar.`, 'Write it like this: --on 2026-05-01')
+  if (!day)
+    throw new Refusal(
+      `"${options.on}" is not a day of the calendar.`,
+      `Write it like this: --on 2026-05-01, of the years ${FIRST_YEAR} to ${LAST_YEAR}.`
+    )
   return day
 }

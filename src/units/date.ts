@@ -32,9 +32,15 @@ export const MONTH_NAMES = [
 ] as const
 export type Month = (typeof MONTHS)[number]
 
-/** Undefined unless the text is YYYY-MM-DD and the day exists: 2025-02-30 does not. */
+/** Years of dates on a site (rule of this project): 0226 and 9999 are slips of the hand, and a due date of theirs would be nonsense. */
+export const FIRST_YEAR = 1900
+export const LAST_YEAR = 2199
+
+/** Undefined unless the text is YYYY-MM-DD, the day exists (2025-02-30 does not) and its year is from FIRST_YEAR to LAST_YEAR. */
 export function parseDate(text: string): IsoDate | undefined {
   if (!/^\d{4}-\d{2}-\d{2}$/u.test(text)) return undefined
+  const year = Number(text.slice(0, 4))
+  if (year < FIRST_YEAR || year > LAST_YEAR) return undefined
   try {
     return Temporal.PlainDate.from(text, { overflow: 'reject' }).toString() as IsoDate
   } catch {

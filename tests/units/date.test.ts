@@ -23,7 +23,7 @@ import type { MonthDay } from '../../src/units/date.ts'
 const anyDay = fc.integer({ min: -20_000, max: 60_000 })
 
 describe('reading a date', () => {
-  it.each(['2024-02-29', '2000-02-29', '2026-12-31', '1999-01-01'])('%s exists', text => {
+  it.each(['2024-02-29', '2000-02-29', '2026-12-31', '1900-01-01', '2199-12-31'])('%s exists', text => {
     expect(parseDate(text)).toBe(text)
   })
 
@@ -39,6 +39,9 @@ describe('reading a date', () => {
     '25-01-05',
     '2025/01/05',
     '2025-01-05T00:00',
+    '1899-12-31',
+    '2200-01-01',
+    '0026-05-01',
     '',
     'today'
   ])('“%s” does not', text => {

@@ -6,7 +6,7 @@ export const fileDate: FileCheck = {
   card: {
     code: 'file/date',
     severity: 'error',
-    looksAt: 'A day that does not exist, or one written in another order than year-month-day.',
+    looksAt: 'A day that does not exist, one of another age, or one written in another order than year-month-day.',
     why: 'A date that is moved in silence to the next day that exists would move every due date made from it.',
     sources: ['iso-8601', 'project-rule'],
     fix: 'Write year, month and day: 2026-05-04. A day of every year is month and day: 04-01.',
@@ -26,6 +26,8 @@ function reason(fault: Fault): string {
       return `${detail(fault, 'month')} has ${detail(fault, 'days')} days${fault.details['everyYear'] === true ? ' at most' : ''}.`
     case 'month':
       return `there is no month ${detail(fault, 'month')}.`
+    case 'year':
+      return `the year must be from ${detail(fault, 'first')} to ${detail(fault, 'last')}.`
     case 'two-ways':
       return 'day and month may stand in either order here.'
     case 'month-day-form':

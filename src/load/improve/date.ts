@@ -1,4 +1,4 @@
-import { MONTH_NAMES, MONTHS, daysInMonth, parseDate } from '../../units/date.ts'
+import { FIRST_YEAR, LAST_YEAR, MONTH_NAMES, MONTHS, daysInMonth, parseDate } from '../../units/date.ts'
 import { wrong } from '../schema/field.ts'
 import type { Wrong } from '../schema/field.ts'
 
@@ -23,6 +23,8 @@ export function monthDayWrong(text: string): Wrong {
 }
 
 function noSuchDay(year: number, month: number, day: number): Wrong {
+  if (year < FIRST_YEAR || year > LAST_YEAR)
+    return wrong('file/date', { reason: 'year', first: FIRST_YEAR, last: LAST_YEAR, candidates: [] })
   if (month < 1 || month > 12) return wrong('file/date', { reason: 'month', month, candidates: [] })
   const padded = isoDate(year, month, day)
   if (parseDate(padded)) return wrong('file/date', { reason: 'form', candidates: [padded] }, padded)
