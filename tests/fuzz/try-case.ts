@@ -77,6 +77,9 @@ async function planAll(assessment: Assessment): Promise<void> {
   dataOutputs(work, address)
 }
 
+/** A day that no person wrote: a program adds the sign and the two figures. */
+const OF_AGES = /(?<!["\w])[+-]\d{6}-\d{2}-\d{2}/u
+
 function badFindings(findings: readonly Finding[], folder: string): string[] {
   return findings.flatMap(finding => {
     const { code, place, related, message, why, fix } = finding
@@ -89,6 +92,7 @@ function badFindings(findings: readonly Finding[], folder: string): string[] {
           one =>
             /\bundefined\b|\[object|(?<![\w"'])NaN(?![\w"'])/u.test(one) && !/["'`“][^"]*(?:undefined|NaN)/u.test(one)
         )
+        .concat(words.filter(one => OF_AGES.test(one)))
         .map(one => `${code}: says "${one.slice(0, 200)}"`)
     ]
   })
