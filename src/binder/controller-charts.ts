@@ -1,3 +1,4 @@
+import { assemblyIn } from './assembly-kind.ts'
 import { groupBy } from '../base/collections.ts'
 import type { Controller, Paper, Station } from '../model/site.ts'
 import { roundedText } from '../units/show.ts'
@@ -149,7 +150,9 @@ function facts(group: readonly Controller[], stations: readonly Station[], conte
       supplies
         .flatMap(({ id, backflow }) =>
           backflow
-            ? [`${id}: ${[backflow.kind, backflow.size, backflow.serial, backflow.where].filter(Boolean).join(', ')}`]
+            ? [
+                `${id}: ${[assemblyIn(backflow.kind, words), backflow.size, backflow.serial, backflow.where].filter(Boolean).join(', ')}`
+              ]
             : []
         )
         .join('; ')

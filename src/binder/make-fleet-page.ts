@@ -73,7 +73,8 @@ export function makeFleetPage({ built, left, on, words, version }: FleetInput): 
     due: sortedDue(due).map(item => ({
       date: dateValue(item, words),
       site: item.siteTitle,
-      subject: item.subject,
+      // What is due at a site as a whole is told by the name of its folder, which says nothing here.
+      subject: item.subject === item.site ? '–' : item.subject,
       what: item.what,
       href: `${item.site}/index.html`
     })),

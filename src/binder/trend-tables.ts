@@ -1,3 +1,4 @@
+import { roleIn } from './role-words.ts'
 import type { TableBlock, Value } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { computed, measured, stated } from './values.ts'
@@ -73,7 +74,7 @@ function rowsOf(
       stated(temperature ? showStated(temperature) : '–'),
       ...cells(row.loop, loop[0], context),
       ...cells(row.coil, coil[0], context),
-      stated(by?.split(',')[0] ?? '–')
+      stated(by === undefined ? '–' : roleIn(by.split(',')[0] ?? '', context.words))
     ]
   })
 }

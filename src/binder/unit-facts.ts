@@ -1,3 +1,4 @@
+import { roleIn } from './role-words.ts'
 import type { Block, TableBlock, Value } from './blocks.ts'
 import type { PageContext } from './context.ts'
 import { orNotSupplied, plate, stated } from './values.ts'
@@ -92,7 +93,7 @@ export function keyRegister({ site, words }: PageContext): Block[] {
         orNotSupplied(one.kind, words),
         orNotSupplied(one.opens.join(', '), words),
         orNotSupplied(one.count === undefined ? undefined : String(one.count), words),
-        orNotSupplied(one.heldBy.join(', '), words)
+        orNotSupplied(one.heldBy.map(who => roleIn(who, words)).join(', '), words)
       ]),
       notes: [w.keyNote]
     }

@@ -18,6 +18,7 @@ import type { FleetSources, SiteSources } from './read-fleet.ts'
 import { attachmentFaults } from './attachments.ts'
 import { goneSiteFaults } from './gone-sites.ts'
 import { photoFaults } from './photos.ts'
+import { unreadVisitFaults } from './visit-names.ts'
 
 /** One site as read, planned and checked. Without a plan its files could not be understood; the findings say why. */
 export interface AssessedSite {
@@ -72,7 +73,7 @@ export function allFindings({ general, sites }: Assessment): Finding[] {
 /** A site from its texts. */
 export function loadOne(one: SiteSources, { shared }: Pick<FleetSources, 'shared'>): LoadedSite {
   const files = [...(one.site ? [one.site] : []), ...one.visits]
-  return loadSite({ id: one.id, files, tables: one.tables ?? [], plans: one.plans ?? [], shared })
+  return loadSite({ id: one.id, files, tables: one.tables ?? [], plans: one.plans ?? [], shared, others: one.others })
 }
 
 /** A loaded site planned and checked, within the fleet whose tags it must not share. */
@@ -80,8 +81,12 @@ export function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet
   const plan = loaded.site ? makePlan(loaded.site, on) : undefined
   const findings = runChecks({ loaded, fleet, ...(plan ? { plan } : {}) }, CHECKS)
   const files = loaded.site
-    ? [...photoFaults(loaded, loaded.site, sources), ...attachmentFaults(loaded, loaded.site, sources)]
-    : []
+    ? [
+        ...photoFaults(loaded, loaded.site, sources),
+        ...attachmentFaults(loaded, loaded.site, sources),
+        ...unreadVisitFaults(sources)
+      ]
+    : unreadVisitFaults(sources)
   return {
     id: sources.id,
     sources,

@@ -73,11 +73,12 @@ function packageOf(wish: HandoverWish, assessment: Assessment, assessed: Assesse
   files.set('open-items.html', text(plainPage(w.openItems, open, words.language)))
   files.set('README.txt', text(w.readme(site.title, wish.on, site.id)))
   const links = [
-    [`print/${site.id}-binder.pdf`, words.binder.subtitle],
-    [`office/${site.id}/index.html`, w.pages],
-    ['open-items.html', w.openItems]
-  ] as const
-  files.set('index.html', text(startPage(site.title, links, words.language)))
+    { href: `print/${site.id}-binder.pdf`, label: words.binder.subtitle, note: words.office.binderNote },
+    { href: `print/${site.id}-labels.pdf`, label: words.office.labels, note: words.office.labelsNote },
+    { href: `office/${site.id}/index.html`, label: w.pages, note: w.pagesNote },
+    { href: 'open-items.html', label: w.openItems, note: w.count(assessed.findings.length) }
+  ].filter(({ href }) => files.has(href))
+  files.set('index.html', text(startPage(site.title, w.handedOver(wish.on), links, words.language)))
   const there = new Set(files.keys())
   for (const [path, bytes] of files)
     if (path.endsWith('.html')) files.set(path, text(selfContained(Buffer.from(bytes).toString('utf8'), path, there)))

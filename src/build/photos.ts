@@ -33,13 +33,23 @@ export function photoFaults(
         code,
         subject,
         place: loaded.locate(photo.at),
-        details: { file: photo.file, folder: `${sources.folder}/${PHOTOS}` },
+        details: {
+          file: photo.file,
+          folder: `${sources.folder}/${PHOTOS}`,
+          near: otherwiseWritten(photo.file, sources)
+        },
         fatal: false
       }
     ]
     if (where === undefined) return fault('box/photo-not-there')
     return isPicture(join(sources.folder, where)) ? [] : fault('box/photo-not-a-picture')
   })
+}
+
+/** The name of a picture that differs in capitals alone, as a camera and a hurried hand write it; empty where there is none. */
+function otherwiseWritten(file: string, { others }: SiteSources): string {
+  const same = (path: string): boolean => path.toLowerCase() === `${PHOTOS}/${file}`.toLowerCase()
+  return others.find(same)?.slice(PHOTOS.length + 1) ?? ''
 }
 
 type NamedPhoto = Photo | CloseoutPhoto

@@ -40,6 +40,7 @@ import { duplicateId } from './file/duplicate-id.ts'
 import { duplicateKey } from './file/duplicate-key.ts'
 import { fileFrontMatter } from './file/front-matter.ts'
 import { missingKey } from './file/missing-key.ts'
+import { notAVisit } from './file/not-a-visit.ts'
 import { notOneOf } from './file/not-one-of.ts'
 import { notUnderstood } from './file/not-understood.ts'
 import { outOfRange } from './file/out-of-range.ts'
@@ -169,6 +170,7 @@ export const CHECKS: readonly Check[] = [
   duplicateKey,
   fileFrontMatter,
   missingKey,
+  notAVisit,
   notOneOf,
   notUnderstood,
   outOfRange,

@@ -1,6 +1,8 @@
 export type FenceKind =
   /** The first line is not three dashes. */
   | 'missing'
+  /** Nothing stands in the file. */
+  | 'empty'
   /** Something stands after the dashes of the first line: another language, or text. */
   | 'language'
   /** No second line of three dashes. */
@@ -10,6 +12,7 @@ export type FenceKind =
 
 /** What is wrong with the two lines of three dashes; undefined where both are there. */
 export function fenceProblem(text: string): { readonly kind: FenceKind; readonly line: number } | undefined {
+  if (text.trim() === '') return { kind: 'empty', line: 1 }
   const lines = text.split(/\r?\n/u)
   const first = lines[0] ?? ''
   if (!first.startsWith('---') || first.startsWith('----')) return { kind: 'missing', line: 1 }
@@ -17,4 +20,12 @@ export function fenceProblem(text: string): { readonly kind: FenceKind; readonly
   const closing = lines.findIndex((line, index) => index > 0 && line.startsWith('---'))
   if (closing < 0) return { kind: 'open', line: 1 }
   return (lines[closing] ?? '').trim() === '---' ? undefined : { kind: 'closing', line: closing + 1 }
+}
+
+/** The lines of the marks that a merge of two versions leaves where both changed the same place; none where it went through. */
+export function mergeMarks(text: string): number[] {
+  if (!/^(?:<{7}|>{7})(?:\s|$)/mu.test(text)) return []
+  return text
+    .split(/\r?\n/u)
+    .flatMap((line, index) => (/^(?:<{7}|={7}|>{7}|\|{7})(?:\s|$)/u.test(line) ? [index + 1] : []))
 }

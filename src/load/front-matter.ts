@@ -2,7 +2,7 @@ import matter from 'gray-matter'
 import type { Node } from 'yaml'
 import type { Fault, SourceText } from './loaded.ts'
 import { fatalFault } from './faults/fault.ts'
-import { fenceProblem } from './fences.ts'
+import { fenceProblem, mergeMarks } from './fences.ts'
 import { linesOf, placeAt, placeOfLine } from './lines.ts'
 import type { Lines } from './lines.ts'
 import { parseYaml } from './yaml/parse.ts'
@@ -39,6 +39,11 @@ export function readFrontMatter(source: SourceText): FrontMatter {
     return unsound(lines, [
       fatalFault('file/front-matter', '', placeOfLine(lines, 1), { kind: 'unreadable', trouble: source.trouble })
     ])
+  const marks = mergeMarks(lines.text)
+  if (marks[0]) {
+    const place = placeOfLine(lines, marks[0])
+    return unsound(lines, [fatalFault('file/yaml', '', place, { kind: 'merge', lines: marks.map(String) })])
+  }
   const problem = fenceProblem(lines.text)
   if (problem)
     return unsound(lines, [

@@ -27,14 +27,16 @@ export interface SiteSources {
   readonly tables?: readonly SourceText[]
   /** Drawings of the site's own folder, GeoJSON. */
   readonly plans?: readonly SourceText[]
+  /** Names of the other files of the folder, by path below it. */
+  readonly others?: readonly string[]
   /** Everything below sites/_shared/. */
   readonly shared: readonly SourceText[]
 }
 
 /** A site as its files say it, with every fault of all of them at once. Never throws, whatever the files hold. */
-export function loadSite({ id, files, tables = [], plans = [], shared }: SiteSources): LoadedSite {
+export function loadSite({ id, files, tables = [], plans = [], shared, others = [] }: SiteSources): LoadedSite {
   const source = files.find(one => /(?:^|\/)site\.md$/u.test(one.file))
-  if (!source) return withoutFile(id, files)
+  if (!source) return withoutFile(id, files, others)
   const front = readFrontMatter(source)
   const visits = sortedBy(
     files.filter(one => one !== source),
@@ -99,11 +101,18 @@ function locatorOf(fronts: readonly FrontMatter[]): (at: At) => Place {
   }
 }
 
-function withoutFile(id: string, files: readonly SourceText[]): LoadedSite {
+/** A site file under a name that is not read: Site.md, site.md.txt, site.docx. */
+const LIKE_SITE_FILE = /^site(?:\.(?:md|txt|markdown|text|docx?|odt|rtf))*$/iu
+
+function withoutFile(id: string, files: readonly SourceText[], others: readonly string[]): LoadedSite {
   const file = `sites/${id}/site.md`
   const place: Place = { file, line: 1, column: 1, length: 0, text: '' }
   const faults: Fault[] = [
-    fatalFault('file/front-matter', '', place, { kind: 'no-file', files: files.map(one => one.file).sort() })
+    fatalFault('file/front-matter', '', place, {
+      kind: 'no-file',
+      files: files.map(one => one.file).sort(),
+      instead: others.find(one => LIKE_SITE_FILE.test(one)) ?? ''
+    })
   ]
   return { id, faults, locate: at => ({ ...place, file: at.file }) }
 }

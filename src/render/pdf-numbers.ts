@@ -20,6 +20,9 @@ export interface DocumentFacts {
 /* Runs in the page: it sees the page's document, which the types here do not know. */
 const ASK = `(() => {
   const all = (selector) => [...document.querySelectorAll(selector)]
+  // On a screen such a place is a link to the file; in print it holds room for a sheet of it.
+  for (const place of all('a[data-sheet]'))
+    place.href = 'attach:' + encodeURIComponent(place.dataset.file) + '/' + place.dataset.sheet
   const ids = all('[id]').map(element => element.id)
   const known = new Set(ids)
   const seen = new Set()

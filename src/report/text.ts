@@ -23,15 +23,19 @@ export function findingsText(findings: readonly Finding[], paint: Paint): string
     if (all > FOLD_ABOVE && count > SHOWN_OF_FOLDED + 1) continue
     if (all > FOLD_ABOVE && count === SHOWN_OF_FOLDED + 1) {
       const left = all - SHOWN_OF_FOLDED
-      const subjects = (groups.get(key) ?? []).slice(SHOWN_OF_FOLDED).map(one => one.subject)
       blocks.push(
-        `${paint.dim(finding.place.file)}  ${finding.code}\n  and ${left} more in this site: ${[...new Set(subjects)].join(', ')}`
+        `${paint.dim(finding.place.file)}  ${finding.code}\n  and ${left} more in this site: ${named((groups.get(key) ?? []).slice(SHOWN_OF_FOLDED))}`
       )
       continue
     }
     blocks.push(findingText(finding, paint))
   }
   return blocks.join('\n\n')
+}
+
+/** What the folded findings are of; where a thing has no name, the line it stands on. */
+function named(folded: readonly Finding[]): string {
+  return [...new Set(folded.map(one => (one.subject === '' ? `line ${one.place.line}` : one.subject)))].join(', ')
 }
 
 export function findingText(finding: Finding, paint: Paint): string {

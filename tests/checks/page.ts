@@ -19,6 +19,8 @@ export interface Case {
   readonly visits: readonly string[]
   /** Drawings beside the site file, by name: the whole of each. */
   readonly plans: readonly Named[]
+  /** Paths of further files of the site's folder, beside the pictures and reports that are always there. */
+  readonly folder?: readonly string[]
   readonly expects: readonly Expectation[]
 }
 
@@ -38,6 +40,7 @@ interface Draft {
   on?: IsoDate
   keys?: string
   register?: string
+  folder?: readonly string[]
   readonly sheets: Named[]
   readonly sites: Named[]
   readonly visits: string[]
@@ -114,6 +117,10 @@ function takeBlock(draft: Draft, info: string, body: string): boolean {
     draft.keys = body
     return true
   }
+  if (info === 'text folder' && draft.folder === undefined) {
+    draft.folder = body.trim().split('\n')
+    return true
+  }
   if (info === 'csv register' && draft.register === undefined) {
     draft.register = body
     return true
@@ -125,7 +132,8 @@ function finished({ keys, ...draft }: Draft): Case {
   const { title, fires, expects } = draft
   if (fires && expects.length === 0) throw new Error(`"${title}" fires and does not say what is expected`)
   if (!fires && expects.length > 0) throw new Error(`"${title}" is quiet and expects findings`)
-  if (keys === undefined && draft.register === undefined && draft.visits.length === 0 && draft.sites.length === 0)
+  const files = [...draft.visits, ...draft.sites, ...(draft.folder ?? [])]
+  if (keys === undefined && draft.register === undefined && files.length === 0)
     throw new Error(`"${title}" changes nothing`)
   return { ...draft, keys: keys ?? '' }
 }

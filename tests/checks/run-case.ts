@@ -1,6 +1,7 @@
 import { attachmentFaults } from '../../src/build/attachments.ts'
 import { goneSiteFaults } from '../../src/build/gone-sites.ts'
 import { photoFaults } from '../../src/build/photos.ts'
+import { unreadVisitFaults } from '../../src/build/visit-names.ts'
 import { isSiteCheck, runChecks, wordFault } from '../../src/checks/run.ts'
 import type { Check } from '../../src/checks/check.ts'
 import type { Finding } from '../../src/diagnostics/finding.ts'
@@ -68,7 +69,7 @@ export function findingsOf(check: Check, one: Case): Finding[] {
   if (!isSiteCheck(check)) {
     const sites = [{ id: BASE_ID }, ...one.sites.map(({ name }) => ({ id: name }))]
     const gone = goneSiteFaults({ folder: 'sites', register: text, sites }, register.tags)
-    const faults = [...loaded.faults, ...register.faults, ...gone, ...filesOf(loaded)]
+    const faults = [...loaded.faults, ...register.faults, ...gone, ...filesOf(loaded, one.folder)]
     return faults.filter(fault => fault.code === check.card.code).map(fault => wordFault(BASE_ID, fault, [check]))
   }
   const site = understood(loaded, register.faults)
@@ -98,8 +99,10 @@ export function workedCase(check: Check, of: 'example' | 'instead'): Case {
   }
 }
 
-/** Most worked cases are keys of a site file; one is a register, and one that starts with its day is a visit, or several with a line of dashes between. */
-function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits'> {
+/** Most worked cases are keys of a site file; one is a register, one a name in the folder, and one that starts with its day is a visit, or several with a line of dashes between. */
+function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits' | 'folder'> {
+  if (text.startsWith('visits/'))
+    return { keys: '', visits: [], folder: text.trimEnd().endsWith('.md') ? [] : [text.trim()] }
   if (text.startsWith('tag,')) return { keys: '', register: text, visits: [] }
   return text.startsWith('on: ') ? { keys: '', visits: text.split(/^---\n/mu) } : { keys: text, visits: [] }
 }
@@ -143,11 +146,12 @@ function understood({ site, faults, id }: LoadedSite, more: readonly Fault[]): S
   throw new Error(`the site ${id} of this case is not understood:\n${told.join('\n')}`)
 }
 
-function filesOf(loaded: LoadedSite): Fault[] {
+function filesOf(loaded: LoadedSite, more: readonly string[] = []): Fault[] {
   if (!loaded.site) return []
-  const sources = { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: OTHERS }
+  const sources = { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: [...OTHERS, ...more] }
   return [
     ...photoFaults(loaded, loaded.site, sources, path => !path.endsWith('.heic')),
-    ...attachmentFaults(loaded, loaded.site, sources)
+    ...attachmentFaults(loaded, loaded.site, sources),
+    ...unreadVisitFaults(sources)
   ]
 }

@@ -118,6 +118,19 @@ describe('underlid handover', () => {
     expect(textOf('office/harbour-steps/binder.html')).toContain('href="attachments/audit.pdf#page=1"')
   })
 
+  it('opens with a page that says of which day it is and leads to prints, pages and open items; a site page leads back to it', () => {
+    const start = textOf('index.html')
+    expect(start).toContain(`Handed over on ${ON}.`)
+    const links = [...start.matchAll(/href="([^"]+)"/gu)].map(([, target]) => target)
+    expect(links).toEqual([
+      'print/harbour-steps-binder.pdf',
+      'print/harbour-steps-labels.pdf',
+      'office/harbour-steps/index.html',
+      'open-items.html'
+    ])
+    expect(textOf('office/harbour-steps/index.html')).toContain('<a href="../../index.html">')
+  })
+
   it('holds no private word in any file, the text of the PDFs included', async () => {
     const held = Object.keys(files).filter(path => isText(path) && PRIVATE.some(word => textOf(path).includes(word)))
     expect(held).toEqual([])
@@ -177,6 +190,9 @@ describe('underlid handover', () => {
     const inside = unzipSync(readFileSync(join(folder, ZIP('kestrel-cross'))))
     const open = strFromU8(inside['open-items.txt'] ?? new Uint8Array())
     expect(open).toContain('ERROR power/battery-overdue')
+    expect(open).not.toMatch(/ $/mu)
+    const words = [...open.matchAll(/^\d+\. ([A-Z]+)/gmu)].map(([, word]) => word)
+    expect(words.slice(0, 3)).toEqual(['ERROR', 'ERROR', 'WARNING'])
     expect(open).toContain('Installer: ____')
     expect(strFromU8(inside['data/sites/kestrel-cross/site.md'] ?? new Uint8Array())).not.toContain('7719')
   }, 300_000)

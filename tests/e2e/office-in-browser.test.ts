@@ -1,7 +1,7 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { PDFDocument } from 'pdf-lib'
 import type { Page } from 'puppeteer'
@@ -168,6 +168,37 @@ describe.each(PAGES)('the page %s of the office', name => {
     await page.emulateMediaType()
     expect(wide).toEqual([])
     expect(whole.every(one => one === 'avoid')).toBe(true)
+  })
+})
+
+describe('binder and labels as web pages', () => {
+  it.each(['binder', 'labels'])('the %s page fits a phone; what is wider scrolls in itself', async name => {
+    for (const site of ['kestrel-cross', 'harbour-steps']) {
+      await open(`${site}/${name}`, 360)
+      expect([site, await page.evaluate('document.documentElement.scrollWidth')]).toEqual([site, 360])
+    }
+  })
+})
+
+describe('every page of the office', () => {
+  it('links to files that are there, and to nothing that only a print knows', () => {
+    const office = join(folder, 'dist/office')
+    const pages = readdirSync(office, { recursive: true, encoding: 'utf8' }).filter(path => path.endsWith('.html'))
+    const lost = pages.flatMap(path =>
+      [...readFileSync(join(office, path), 'utf8').matchAll(/<[a-z][^>]*\s(?:href|src)="([^"#]+)/gu)]
+        .map(([, target = '']) => target)
+        .filter(target => !/^(?:tel|mailto|https?|data):/u.test(target))
+        .filter(target => !existsSync(join(office, dirname(path), decodeURIComponent(target))))
+        .map(target => `${path}: ${target}`)
+    )
+    expect(pages.length).toBeGreaterThan(12)
+    expect(lost).toEqual([])
+  })
+
+  it('of a site leads back to the list of all', () => {
+    expect(readFileSync(join(folder, 'dist/office/kestrel-cross/index.html'), 'utf8')).toContain(
+      '<a href="../index.html">Sites</a>'
+    )
   })
 })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { MOST_BYTES, readFrontMatter } from '../../src/load/front-matter.ts'
 import { placeOf } from '../../src/load/place.ts'
+import { loadSite } from '../../src/load/site.ts'
 
 const read = (text: string) => readFrontMatter({ file: 'sites/x/site.md', text })
 const codes = (text: string) =>
@@ -32,7 +33,8 @@ describe('the lines of dashes', () => {
   })
 
   it('are asked for where one of them is not there', () => {
-    expect(codes('')).toEqual(['file/front-matter missing'])
+    expect(codes('')).toEqual(['file/front-matter empty'])
+    expect(codes('\n \r\n')).toEqual(['file/front-matter empty'])
     expect(codes('\n---\ntitle: Quay\n---\n')).toEqual(['file/front-matter missing'])
     expect(codes('----\ntitle: Quay\n----\n')).toEqual(['file/front-matter missing'])
     expect(codes('---')).toEqual(['file/front-matter open'])
@@ -145,5 +147,27 @@ describe('several faults of writing', () => {
     const front = read('---\ntitle: @Quay\nplace: a: b\nrevision: "2" b\n---\n')
     expect(front.faults.map(fault => fault.place.line)).toEqual([2, 3, 4])
     expect(front.sound).toBe(false)
+  })
+})
+
+describe('a folder without its site file', () => {
+  const told = (others: readonly string[]): unknown =>
+    loadSite({ id: 'quay', files: [], shared: [], others }).faults.map(one => one.details['instead'])
+
+  it('is told with the file that most likely is it', () => {
+    expect(told(['photos/site.jpg', 'site.md.txt'])).toEqual(['site.md.txt'])
+    expect(told(['Site.md'])).toEqual(['Site.md'])
+    expect(told(['site.geojson', 'SITE.docx'])).toEqual(['SITE.docx'])
+    expect(told(['notes.txt', 'sites.md', 'photos/site.md'])).toEqual([''])
+  })
+})
+
+describe('the marks of a merge', () => {
+  it('are told once, wherever they stand, and an underlined heading or a picture of arrows is none', () => {
+    const file = (body: string): string => `---\ntitle: Quay\n---\n${body}`
+    expect(codes(file('a\n<<<<<<< HEAD\nb\n=======\nc\n>>>>>>> office\n'))).toEqual(['file/yaml merge'])
+    expect(codes(file('>>>>>>> office\n'))).toEqual(['file/yaml merge'])
+    expect(codes(file('Heading\n=======\n'))).toEqual([])
+    expect(codes(file('<<<<<<<<<< north\n'))).toEqual([])
   })
 })

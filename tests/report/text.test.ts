@@ -58,6 +58,12 @@ describe('many findings', () => {
     expect(text).toContain('Z20')
   })
 
+  it('are named by their lines where they are of no thing that has a name', () => {
+    const place = (line: number) => ({ file: 'a.md', line, column: 1, length: 1, text: 'x' })
+    const many = Array.from({ length: 6 }, (_, index) => finding({ subject: '', place: place(index + 1) }))
+    expect(findingsText(many, PLAIN)).toContain('and 4 more in this site: line 3, line 4, line 5, line 6')
+  })
+
   it('are not folded at four', () => {
     const text = findingsText(
       Array.from({ length: 4 }, () => finding()),

@@ -1,3 +1,4 @@
+import { assemblyIn } from '../assembly-kind.ts'
 import { groupBy } from '../../base/collections.ts'
 import type { Installation } from '../../model/closeout.ts'
 import type { Block, Section, Value } from '../blocks.ts'
@@ -52,7 +53,8 @@ function things(context: PageContext): Row[] {
       label: w.backflow,
       value: joined(
         site.supplies.map(
-          ({ backflow }) => backflow && named([backflow.kind, backflow.size, backflow.where ?? backflow.reason])
+          ({ backflow }) =>
+            backflow && named([assemblyIn(backflow.kind, words), backflow.size, backflow.where ?? backflow.reason])
         )
       )
     },

@@ -1,3 +1,4 @@
+import { roleIn } from '../role-words.ts'
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import { groupBy } from '../../base/collections.ts'
 import { rangeOf } from '../range.ts'
@@ -117,7 +118,8 @@ function facts(controller: Controller, context: PageContext): { label: string; v
   const w = words.binder.controllers
   const { sheet, clock } = controller
   const place = [controller.box, controller.where].filter(Boolean).join(', ')
-  const clockText = clock && w.clocks[clock.daylightSaving] + (clock.movedBy ? ` ${w.movedBy(clock.movedBy)}` : '')
+  const clockText =
+    clock && w.clocks[clock.daylightSaving] + (clock.movedBy ? ` ${w.movedBy(roleIn(clock.movedBy, words))}` : '')
   const rows: { label: string; value: Value }[] = [
     { label: w.box, value: orNotSupplied(place || undefined, words) },
     { label: w.sheet, value: sheet ? plate(sheet.title) : notSupplied(words) },

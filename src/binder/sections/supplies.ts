@@ -1,3 +1,4 @@
+import { assemblyIn } from '../assembly-kind.ts'
 import { backflowRegister } from '../backflow-register.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
@@ -36,7 +37,7 @@ function supplyFacts(supply: Supply, context: PageContext): Block {
 function backflowRows({ id, backflow }: Supply, { plan, words }: PageContext): { label: string; value: Value }[] {
   const w = words.binder.supplies
   if (!backflow) return [{ label: w.backflow, value: notSupplied(words) }]
-  const rows = [{ label: w.backflow, value: stated(backflow.kind) }]
+  const rows = [{ label: w.backflow, value: stated(assemblyIn(backflow.kind, words)) }]
   if (backflow.reason) return [...rows, { label: w.reason, value: stated(backflow.reason) }]
   const due = plan.backflows.get(id)?.dueOn
   return [

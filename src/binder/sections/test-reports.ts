@@ -1,3 +1,4 @@
+import { roleIn } from '../role-words.ts'
 import { TEST_KINDS } from '../../model/closeout.ts'
 import type { TestReport } from '../../model/closeout.ts'
 import type { Quantity } from '../../units/quantity.ts'
@@ -87,7 +88,7 @@ function baseline({ site, words }: PageContext): Block {
     halves(first?.coil, first?.closingCoil, words),
     halves(first?.loop, first?.closingLoop, words),
     first?.temperature ? measured(showStated(first.temperature)) : notSupplied(words),
-    orNotSupplied(first?.by, words)
+    orNotSupplied(first?.by === undefined ? undefined : roleIn(first.by, words), words)
   ])
   return rows.length === 0
     ? { kind: 'not-supplied', text: `${w.baseline}: ${words.binder.notSupplied}` }

@@ -17,6 +17,9 @@ export const photoNotThere: FileCheck = {
   },
   word: ({ subject, details }) => ({
     message: `${subject}: there is no picture ${details['file']} in ${details['folder']}.`,
-    fix: `Put ${details['file']} in ${details['folder']}, or correct the name.`
+    fix:
+      details['near'] === ''
+        ? `Put ${details['file']} in ${details['folder']}, or correct the name.`
+        : `The picture there is ${details['near']}: write it so, capitals included.`
   })
 }

@@ -16,6 +16,9 @@ export const duplicateKey: FileCheck = {
   },
   word: fault => ({
     message: `"${detail(fault, 'key')}" stands twice in the same place.`,
-    fix: `Keep one "${detail(fault, 'key')}:" and take the other out, or make one list of the two.`
+    fix:
+      detail(fault, 'key') === 'id'
+        ? 'Start a new entry with a dash, "- id:", or take one of the two out.'
+        : `Keep one "${detail(fault, 'key')}:" and take the other out, or make one list of the two.`
   })
 }

@@ -25,6 +25,10 @@ export const fileFrontMatter: FileCheck = {
 
 const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: string; readonly fix: string }>> = {
   unreadable,
+  empty: () => ({
+    message: 'The file is empty.',
+    fix: 'Bring back what stood in it, or start it with "---", a title and another "---".'
+  }),
   missing: () => ({
     message: 'The file does not start with a line of three dashes.',
     fix: 'Make "---" the first line, before the first key.'
@@ -45,8 +49,11 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
     message: 'Text or a list stands between the dashes where keys are due.',
     fix: 'Write keys with values, such as "title: Kestrel Cross Roundabout".'
   }),
-  'no-file': () => ({
+  'no-file': fault => ({
     message: 'The folder has no file site.md.',
-    fix: 'Write the file, or start the site with: npx underlid new SITE'
+    fix:
+      detail(fault, 'instead') === ''
+        ? 'Write the file, or start the site with: npx underlid new SITE'
+        : `There is ${detail(fault, 'instead')}. If that is it, save it as text under the name site.md, in small letters.`
   })
 }

@@ -12,11 +12,20 @@ export const notOneOf: FileCheck = {
     worked: { example: 'paper: A5', instead: 'paper: A4' }
   },
   word: fault => {
-    const known = listed(details(fault, 'known'), 'or')
+    const words = details(fault, 'known')
+    const known = listed(words, 'or')
     return {
       message: named(fault, `"${detail(fault, 'written')}" is not among the words for "${detail(fault, 'key')}".`),
       why: `It takes ${known}.`,
-      fix: fixed(fault, `Write "${detail(fault, 'key')}:" with one of them.`)
+      fix: fixed(
+        fault,
+        words.length > 4
+          ? `Write "${detail(fault, 'key')}:" with one of them.`
+          : `Write ${listed(
+              words.map(word => `"${detail(fault, 'key')}: ${word}"`),
+              'or'
+            )}.`
+      )
     }
   }
 }

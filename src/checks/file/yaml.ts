@@ -1,6 +1,6 @@
 import type { Fault } from '../../load/loaded.ts'
 import type { FileCheck } from '../check.ts'
-import { detail, fixed } from './say.ts'
+import { detail, details, fixed, shortList } from './say.ts'
 
 export const fileYaml: FileCheck = {
   card: {
@@ -21,6 +21,11 @@ export const fileYaml: FileCheck = {
     const { message, fix } = words(fault)
     return { message, fix: fixed(fault, fix) }
   }
+}
+
+function linesOf(fault: Fault): string {
+  const lines = details(fault, 'lines')
+  return lines.length === 1 ? `line ${lines[0]}` : `lines ${shortList(lines, 'and')}`
 }
 
 type Words = (fault: Fault) => { readonly message: string; readonly fix: string }
@@ -70,6 +75,15 @@ const WORDS: Readonly<Record<string, Words>> = {
   'list-inline': () => ({
     message: 'A list that starts with a dash cannot stand on the line of its key.',
     fix: 'Put the list in square brackets, or each entry on a line of its own.'
+  }),
+  merge: fault => ({
+    message: `Two versions of this file were joined, and the marks between them still stand on ${linesOf(fault)}.`,
+    fix: 'Between the marks, keep what is true of each version; then take out the lines that start with <<<<<<<, ======= and >>>>>>>.'
+  }),
+  'odd-space': () => ({
+    message:
+      'A space of another kind stands here, as web pages and word processors write it; it does not count as a space.',
+    fix: 'Type a plain space in its place, here and wherever the text was pasted.'
   }),
   'quote-open': () => ({
     message: 'The quote that opens here is not closed.',

@@ -1,8 +1,7 @@
-import type { RegisteredTag } from '../../model/fleet.ts'
 import type { Box, Site } from '../../model/site.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
-import { tagIndex } from './tag-index.ts'
+import { registeredTag, tagIndex } from './tag-index.ts'
 import type { TagHolder } from './tag-index.ts'
 
 export const tagDuplicate: SiteCheck = {
@@ -43,13 +42,6 @@ function firstHolder(box: Box, index: number, site: Site, holders: readonly TagH
   const own = site.boxes.slice(0, index).find(one => one.tag === box.tag)
   if (own) return { site: site.id, box: own.id }
   return holders.find(other => other.site < site.id)
-}
-
-/** The tag that the register holds for a box and that no box of the site carries: most likely the one on its label. */
-function registeredTag(box: Box, site: Site, register: readonly RegisteredTag[]): string | undefined {
-  const held = new Set(site.boxes.map(one => one.tag))
-  return register.find(one => one.site === site.id && one.box === box.id && one.state === 'live' && !held.has(one.tag))
-    ?.tag
 }
 
 function fixText(box: string, site: string, own: string | undefined): string {

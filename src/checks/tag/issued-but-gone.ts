@@ -1,3 +1,4 @@
+import { tagProblem } from '../../domain/tags/tag-problem.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
 import { tagIndex } from './tag-index.ts'
@@ -23,6 +24,8 @@ export const tagIssuedButGone: SiteCheck = {
       const box = site.boxes.find(one => one.id === entry.box)
       // Where the box carries its neighbor's tag instead, tag/duplicate names this one.
       if (box && site.boxes.some(one => one.id !== box.id && one.tag !== undefined && one.tag === box.tag)) continue
+      // Where the box carries a slip of it, tag/malformed names this one.
+      if (box?.tag !== undefined && tagProblem(box.tag)) continue
       report({
         subject: entry.box,
         at: box ? at(box, 'tag') : at(site, 'boxes'),

@@ -2,6 +2,7 @@ import { tagProblem } from '../../domain/tags/tag-problem.ts'
 import type { TagProblem } from '../../domain/tags/tag-problem.ts'
 import type { SiteCheck } from '../check.ts'
 import { at } from '../at.ts'
+import { registeredTag, tagIndex } from './tag-index.ts'
 
 export const tagMalformed: SiteCheck = {
   card: {
@@ -18,7 +19,8 @@ export const tagMalformed: SiteCheck = {
   - { id: VB1, where: center, ties: ["4.2 m from lamp post 7", "6.0 m from curb"] }`
     }
   },
-  run: ({ site }, report) => {
+  run: ({ site, fleet }, report) => {
+    const { bySite } = tagIndex(fleet)
     for (const box of site.boxes) {
       const problem = box.tag === undefined ? undefined : tagProblem(box.tag)
       if (problem === undefined) continue
@@ -26,11 +28,16 @@ export const tagMalformed: SiteCheck = {
         subject: box.id,
         at: at(box, 'tag'),
         message: `${box.id}: the tag ${box.tag} ${problemText(problem)}.`,
-        fix: 'Copy it from the label or from sites/tags.csv again, or remove it and run "npx underlid tag".'
+        fix: fixText(box.id, registeredTag(box, site, bySite.get(site.id) ?? []))
       })
     }
   }
 }
+
+const fixText = (box: string, own: string | undefined): string =>
+  own === undefined
+    ? 'Copy it from the label or from sites/tags.csv again, or remove it and run "npx underlid tag".'
+    : `See the label of ${box}: the register holds ${own} for it. If that is what it says, write "tag: ${own}".`
 
 function problemText(problem: TagProblem): string {
   switch (problem.kind) {

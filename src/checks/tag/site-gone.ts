@@ -20,7 +20,7 @@ export const tagSiteGone: FileCheck = {
     const them = tags.length === 1 ? 'it' : 'them'
     return {
       message: `The register holds ${tags.length === 1 ? 'the live tag' : `${tags.length} live tags`} ${listed(tags, 'and')} of the site ${site}, and there is no folder ${folder}/${site}.`,
-      fix: `Bring ${folder}/${site} back, or mark ${them} retired, moved or replaced in the register.`
+      fix: `Bring ${folder}/${site} back. If it was renamed, write its new name in the register; if it is gone, mark ${them} retired, moved or replaced there.`
     }
   }
 }

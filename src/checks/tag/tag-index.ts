@@ -1,6 +1,6 @@
 import { groupBy } from '../../base/collections.ts'
 import type { Fleet, RegisteredTag } from '../../model/fleet.ts'
-import type { Site } from '../../model/site.ts'
+import type { Box, Site } from '../../model/site.ts'
 
 export interface TagHolder {
   readonly site: string
@@ -34,3 +34,10 @@ function makeIndex({ sites, register }: Fleet): TagIndex {
 }
 
 const byId = (a: Site, b: Site): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)
+
+/** The tag that the register holds for a box and that no box of the site carries: most likely the one on its label. */
+export function registeredTag(box: Box, site: Site, register: readonly RegisteredTag[]): string | undefined {
+  const held = new Set(site.boxes.map(one => one.tag))
+  return register.find(one => one.site === site.id && one.box === box.id && one.state === 'live' && !held.has(one.tag))
+    ?.tag
+}

@@ -1,5 +1,6 @@
 import type { RegisteredTag } from '../../model/fleet.ts'
 import type { SiteCheck } from '../check.ts'
+import { tagProblem } from '../../domain/tags/tag-problem.ts'
 import { at } from '../at.ts'
 import { tagIndex } from './tag-index.ts'
 
@@ -22,7 +23,8 @@ export const tagUnregistered: SiteCheck = {
     const { registered } = tagIndex(fleet)
     for (const box of site.boxes) {
       const { tag } = box
-      if (tag === undefined) continue
+      // A tag that is none is told by tag/malformed; registering it would not mend it.
+      if (tag === undefined || tagProblem(tag)) continue
       const entry = registered.get(tag)
       const own = entry?.site === site.id && entry.box === box.id
       if (entry && own && entry.state === 'live') continue
@@ -37,12 +39,18 @@ export const tagUnregistered: SiteCheck = {
           ? `Run: npx underlid tag ${site.id}`
           : own
             ? 'See which tag is on the label. A tag that was given up is not used again: take it out here, or correct the register.'
-            : 'See which of the two boxes carries the label, and correct the other.',
+            : `See which of the two boxes carries the label, and correct the other.${renamed(site.id, box.id, entry)}`,
         values: { tag, ...(entry ? { state: entry.state } : {}) }
       })
     }
   }
 }
+
+/** The same box of another site: most likely its folder has another name now. */
+const renamed = (site: string, box: string, entry: RegisteredTag): string =>
+  entry.site !== site && entry.box === box
+    ? ` If the folder ${entry.site} was renamed, give it that name again, or write ${site} for ${entry.site} in the register.`
+    : ''
 
 const goneText = (box: string, { tag, state, now }: RegisteredTag): string =>
   `${box}: the register says that the tag ${tag} is ${state}${now === undefined ? '' : ` (now ${now})`}.`

@@ -19,7 +19,17 @@ export function issueFaults(front: FrontMatter, issues: readonly Issue[], above:
   const faults = issues.flatMap(issue => faultsOf(front, issue, above))
   // A number cut in two by its comma is one fault, not two.
   const commas = faults.filter(fault => fault.code === 'file/decimal-comma').map(fault => placeKey(fault))
-  return faults.filter(fault => fault.code === 'file/decimal-comma' || !commas.includes(placeKey(fault)))
+  const told = faults.filter(fault => fault.code === 'file/decimal-comma' || !commas.includes(placeKey(fault)))
+  return told.filter(fault => !isMisspelt(fault, told))
+}
+
+/** A key that is missing because it stands there with a slip is told as the slip alone. */
+function isMisspelt(fault: Fault, faults: readonly Fault[]): boolean {
+  if (fault.code !== 'file/missing-key') return false
+  return faults.some(
+    ({ code, subject, details }) =>
+      code === 'file/unknown-key' && subject === fault.subject && details['nearest'] === fault.details['key']
+  )
 }
 
 const placeKey = ({ place }: Fault): string => `${place.line}:${place.column}`

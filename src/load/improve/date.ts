@@ -2,11 +2,15 @@ import { FIRST_YEAR, LAST_YEAR, MONTH_NAMES, MONTHS, daysInMonth, parseDate } fr
 import { wrong } from '../schema/field.ts'
 import type { Wrong } from '../schema/field.ts'
 
+const YEAR_LAST = /^(\d{1,2})[./ -](\d{1,2})[./ -](\d{4})$/u
+
 /** What is wrong with a date: a day that does not exist, or another way of writing it. */
 export function dateWrong(text: string): Wrong {
   const written = /^(\d{4})-(\d{1,2})-(\d{1,2})$/u.exec(text)
   if (written) return noSuchDay(Number(written[1]), Number(written[2]), Number(written[3]))
   const candidates = rewritten(text)
+  const none = candidates.length === 0 ? noSuchDayLast(text) : undefined
+  if (none) return none
   const [only] = candidates
   const details = { reason: candidates.length > 1 ? 'two-ways' : 'form', candidates }
   return wrong('file/date', details, candidates.length === 1 ? only : undefined)
@@ -20,6 +24,14 @@ export function monthDayWrong(text: string): Wrong {
   const month = String(fault.details['month'] ?? '').replace(' 2024', '')
   const details = { ...fault.details, ...(month === '' ? {} : { month }), everyYear: true }
   return wrong(fault.code, details, fault.value?.slice(5))
+}
+
+/** 31.04.2026 and 4/31/2026 name a day that April does not have, whichever stands first. */
+function noSuchDayLast(text: string): Wrong | undefined {
+  const [, first, second, year] = (YEAR_LAST.exec(text) ?? []).map(Number)
+  if (first === undefined || second === undefined || year === undefined) return undefined
+  const [month, day] = second <= 12 ? [second, first] : [first, second]
+  return month >= 1 && month <= 12 && day >= 1 ? noSuchDay(year, month, day) : undefined
 }
 
 function noSuchDay(year: number, month: number, day: number): Wrong {
@@ -37,7 +49,7 @@ function noSuchDay(year: number, month: number, day: number): Wrong {
 function rewritten(text: string): string[] {
   const yearFirst = /^(\d{4})[./ ](\d{1,2})[./ ](\d{1,2})$/u.exec(text)
   if (yearFirst) return existing([[yearFirst[1], yearFirst[2], yearFirst[3]]])
-  const yearLast = /^(\d{1,2})[./ -](\d{1,2})[./ -](\d{4})$/u.exec(text)
+  const yearLast = YEAR_LAST.exec(text)
   if (yearLast) {
     const [, first, second, year] = yearLast
     return existing([

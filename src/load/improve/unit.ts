@@ -1,6 +1,6 @@
 import { DIMENSIONS } from '../../units/dimension.ts'
 import type { Dimension } from '../../units/dimension.ts'
-import { unitsOf } from '../../units/quantity.ts'
+import { parseQuantity, unitsOf } from '../../units/quantity.ts'
 import type { QuantityProblem } from '../../units/quantity.ts'
 import type { Details } from '../faults/fault.ts'
 import { wrong } from '../schema/field.ts'
@@ -99,6 +99,9 @@ export function quantityWrong(problem: QuantityProblem, dimension: Dimension, ex
   const units = likelyUnits(dimension, example)
   const otherForm = otherNumber(text)
   if (otherForm) return wrong(otherForm.code, { noun, example, ...otherForm.details }, otherForm.value)
+  const twoUnits = inTwoUnits(text, dimension)
+  if (twoUnits !== undefined)
+    return wrong('file/not-understood', { expected: `${noun} in one unit`, example }, twoUnits)
   switch (problem.kind) {
     case 'unit-missing':
       return wrong('file/unit-missing', { noun, number: problem.number, units }, `${problem.number} ${units[0]}`)
@@ -118,6 +121,16 @@ export function quantityWrong(problem: QuantityProblem, dimension: Dimension, ex
     case 'not-a-quantity':
       return wrong('file/not-understood', { expected: `${noun} with its unit`, example })
   }
+}
+
+/** "41 m 6 ft" in the first of its units, both parts together; undefined where it is no such thing. */
+function inTwoUnits(text: string, dimension: Dimension): string | undefined {
+  const parts = /^(\d+(?:\.\d+)?)\s*([^\d\s.,]+)\s+(\d+(?:\.\d+)?)\s*([^\d\s.,]+)$/u.exec(text)
+  const [, first = '', unit = '', second = '', other = ''] = parts ?? []
+  const [one, two] = [parseQuantity(`${first} ${unit}`, dimension), parseQuantity(`${second} ${other}`, dimension)]
+  if (!parts || !one.ok || !two.ok || one.value.si === 0) return undefined
+  const { value, si, unit: written } = one.value
+  return `${Number((value * (1 + two.value.si / si)).toFixed(2))} ${written}`
 }
 
 /** The unit of the example first, its US twin beside it: of each pair the metric one stands first. */

@@ -50,11 +50,15 @@ function marked(kind: YamlProblem['kind'], where: Place): Place {
   return toEnd ? { ...where, column: start, length: Math.max(0, text.trimEnd().length - start + 1) } : where
 }
 
+/** "1: 20 min, 2: 20 min": entries whose brackets are missing. */
+const STATIONS_OR_MONTHS = /^(?:\d+|[A-Z][a-z]{2}): [^:,{}[\]]+(?:, (?:\d+|[A-Z][a-z]{2}): [^:,{}[\]]+)*$/u
+
 /** The writer's own line, put right, where one can be told. */
 function correctedLine(kind: YamlProblem['kind'], line: string): string | undefined {
   const pair = /^\s*(?:- )?([\w-]+):\s*(.*?)\s*$/u.exec(line)
   const [key, value] = [pair?.[1], pair?.[2] ?? '']
   if (key === undefined || value === '') return undefined
+  if (kind === 'colon-in-text' && STATIONS_OR_MONTHS.test(value)) return `${key}: { ${value} }`
   if (kind === 'space-after-colon') return `${key}: ${value}`
   if (kind === 'list-inline') return `${key}: [${value.replace(/^-\s*/u, '')}]`
   if (kind === 'text-after-quote') return `${key}: "${value.replaceAll(/["']/gu, '')}"`

@@ -15,6 +15,8 @@ export type YamlKind =
   | 'escape'
   | 'indent'
   | 'list-inline'
+  | 'merge'
+  | 'odd-space'
   | 'quote-open'
   | 'reserved-character'
   | 'space-after-colon'
@@ -41,9 +43,25 @@ const MOST_PROBLEMS = 100
 /** One problem a line at most: the parser stumbles on after the first, and what it says then misleads. */
 export function yamlProblems(text: string, { root, errors }: ParsedYaml): YamlProblem[] {
   const first = onePerLine(text, errors, error => error.pos[0]).slice(0, MOST_PROBLEMS)
-  const problems = [...first.map(error => problemOf(text, root, error)), ...aliases(root)]
+  const problems = [...withoutWhatFollows(first.map(error => problemOf(text, root, error))), ...aliases(root)]
   return onePerLine(text, problems, problem => problem.offset).slice(0, MOST_PROBLEMS)
 }
+
+/** Kinds after which the lines below seem askew that stand well. */
+const DISTURBING: readonly YamlProblem['kind'][] = ['bracket-open', 'indent', 'odd-space', 'tab']
+
+/** A quote that is not closed swallows what follows it; what is askew makes its neighbors look askew. Only the first is told. */
+function withoutWhatFollows(problems: readonly YamlProblem[]): YamlProblem[] {
+  const quote = problems.findIndex(one => one.kind === 'quote-open')
+  const told = quote < 0 ? problems : [...problems.slice(0, quote).filter(isBefore(problems[quote])), problems[quote]]
+  const disturbing = told.findIndex(one => one && DISTURBING.includes(one.kind))
+  return told.flatMap((one, index) => (one && (one.kind !== 'indent' || index <= disturbing) ? [one] : []))
+}
+
+const isBefore =
+  (quote: YamlProblem | undefined) =>
+  (one: YamlProblem): boolean =>
+    one.offset < (quote?.offset ?? 0) && one.kind !== 'bracket-open'
 
 function onePerLine<T>(text: string, items: readonly T[], offset: (item: T) => number): T[] {
   const seen = new Set<number>()
@@ -55,9 +73,20 @@ function onePerLine<T>(text: string, items: readonly T[], offset: (item: T) => n
   })
 }
 
+/** Spaces of another kind than the one of the keyboard, at the start of a line or after a colon. */
+const ODD_SPACE = /^[ \t]*[^\S \t\r\n]|:[^\S \t\r\n]/u
+
 function problemOf(text: string, root: Node | null, error: YamlFailure): YamlProblem {
   const [start, end] = error.pos
   const kind = kindOf(text, error)
+  const line = kind === 'indent' || kind === 'other' ? lineAround(text, start) : ''
+  const lineStart = text.lastIndexOf('\n', start - 1) + 1
+  const tab = /^ *\t/u.exec(line)
+  const odd = tab ?? ODD_SPACE.exec(line)
+  if (odd) {
+    const offset = lineStart + odd.index + odd[0].length - 1
+    return { kind: tab ? 'tab' : 'odd-space', offset, length: 1, parser: error.message, sound: false }
+  }
   const opened = kind === 'quote-open' || kind === 'bracket-open' ? openedAt(root, start) : undefined
   const offset = opened ?? start
   return {

@@ -111,6 +111,7 @@ export const binderWords = {
     pressure: 'Static pressure',
     meter: 'Meter',
     backflow: 'Backflow assembly',
+    notFitted: 'not fitted',
     serial: 'Serial number',
     tested: 'Last tested',
     due: 'Next test due',

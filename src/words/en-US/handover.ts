@@ -256,6 +256,10 @@ export const handoverWords = {
     refusedFix: 'Mend them, or hand over with --as-is, which lists them inside.',
     written: (path: string, files: number) => `Written: ${path} (${files} files).`,
     pages: 'Pages, without a network',
+    pagesNote: 'the site, its boxes, what is due',
+    handedOver: (on: string) =>
+      `Handed over on ${on}. Everything opens from this folder; README.txt says what lies where.`,
+    count: (count: number) => (count === 0 ? 'nothing' : count === 1 ? 'one item' : `${count} items`),
     readme: (title: string, on: string, site: string) =>
       [
         `${title}, handed over on ${on}`,
@@ -268,6 +272,7 @@ export const handoverWords = {
         'open-items.txt        what was open on the day, to be signed',
         '',
         'To see that nothing was changed: sha256sum -c MANIFEST-SHA256.txt',
+        'On Windows, for one file: certutil -hashfile FILE SHA256, and compare with its line there',
         ''
       ].join('\n')
   }

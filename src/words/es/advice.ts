@@ -21,13 +21,13 @@ export const adviceWords = {
   supply: (need: string, free: string, short: string) =>
     `Necesita ${need} por noche; junto a los demás de su toma quedan libres ${free} en las horas permitidas: faltan ${short}.`,
   reservoir: (zone: string, month: string, need: string, holds: string, over: string) =>
-    `${zone}, ${month}: con tantos riegos como permiten las normas, cada uno debe aportar ${need}; la zona radicular retiene ${holds}: ${over} se pierden por drenaje.`,
+    `${zone}, ${month.toLowerCase()}: con tantos riegos como permiten las normas, cada uno debe aportar ${need}; la zona radicular retiene ${holds}: ${over} se pierden por drenaje.`,
   interval: (zone: string, month: string, gap: number, lasts: number) =>
-    `${zone}, ${month}: la zona radicular aguanta ${days(lasts)}; los días permitidos dejan ${days(gap)} entre riegos: sobran ${days(gap - lasts)}.`,
+    `${zone}, ${month.toLowerCase()}: la zona radicular aguanta ${days(lasts)}; los días permitidos dejan ${days(gap)} entre riegos: sobran ${days(gap - lasts)}.`,
   intake: (zone: string, least: string, longest: string, over: string) =>
     `${zone}: el agua escurre a partir de ${longest}; el ciclo más corto que se puede fijar es de ${least}: sobran ${over}.`,
   cap: (zone: string, month: string, need: string, allowed: string, over: string) =>
-    `${zone}, ${month}: con tantos riegos como permiten las normas, un día debe darle ${need}; una norma permite ${allowed} al día: sobran ${over}.`,
+    `${zone}, ${month.toLowerCase()}: con tantos riegos como permiten las normas, un día debe darle ${need}; una norma permite ${allowed} al día: sobran ${over}.`,
   cycleStarts: (zone: string, wanted: number, takes: number) =>
     `${zone}: no admite ciclos con pausa, y en su lugar harían falta ${wanted} inicios al día; admite ${takes}.`,
   startsADay: (wanted: number, makes: number) =>
@@ -48,7 +48,7 @@ export const adviceWords = {
   figureCaptionUnknown: (station: string, given: string, why: string) =>
     `${station}: ${given} aportados en el año. Necesidad sin calcular: ${why}.`,
   needed: 'necesario',
-  givenShort: 'aportado según lo programado',
+  givenShort: 'según programa',
   table: (unit: string) => `Lámina necesaria y aportada, ${unit}`,
   station: 'Estación',
   waters: 'Riega',

@@ -111,6 +111,7 @@ export const binderWords = {
     pressure: 'Presión estática',
     meter: 'Contador',
     backflow: 'Dispositivo antirreflujo',
+    notFitted: 'sin montar',
     serial: 'Número de serie',
     tested: 'Último ensayo',
     due: 'Próximo ensayo',

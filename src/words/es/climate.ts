@@ -88,7 +88,9 @@ export const climateWords = {
   cans: (share: string, multiplier: string) => `uniformidad ${share}, con pluviómetros: × ${multiplier}`,
   noLosses: 'no se cuentan: × 1',
   wholeDays: (days: number, month: string) =>
-    days === 0 ? `menos de un día, ${month}` : `${days} ${days === 1 ? 'día' : 'días'}, ${month}`,
+    days === 0
+      ? `menos de un día, ${month.toLowerCase()}`
+      : `${days} ${days === 1 ? 'día' : 'días'}, ${month.toLowerCase()}`,
   needNotes: [
     'Coeficiente es la parte de la ET de referencia que usan las plantas. Las pérdidas multiplican la necesidad: uno entre la eficiencia, o uno entre 0.4 + 0.6 × la uniformidad del cuarto inferior.',
     'Intervalo máximo: días enteros que aguanta la zona radicular en el mes de mayor consumo, sin contar la lluvia.'

@@ -267,6 +267,10 @@ export const handoverWords = {
     refusedFix: 'Corríjalos o entregue con --as-is, que los enumera dentro.',
     written: (path: string, files: number) => `Escrito: ${path} (${files} archivos).`,
     pages: 'Páginas, sin red',
+    pagesNote: 'el emplazamiento, sus arquetas, lo que vence',
+    handedOver: (on: string) =>
+      `Entregado el ${on}. Todo se abre desde esta carpeta; README.txt dice dónde está cada cosa.`,
+    count: (count: number) => (count === 0 ? 'nada' : count === 1 ? 'un punto' : `${count} puntos`),
     readme: (title: string, on: string, site: string) =>
       [
         `${title}, entregado el ${on}`,
@@ -279,6 +283,7 @@ export const handoverWords = {
         'open-items.txt        lo que estaba pendiente ese día, para firmar',
         '',
         'Para ver que no se cambió nada: sha256sum -c MANIFEST-SHA256.txt',
+        'En Windows, un archivo: certutil -hashfile ARCHIVO SHA256, y compárelo con su línea allí',
         ''
       ].join('\n')
   }

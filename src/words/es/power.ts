@@ -55,7 +55,7 @@ export const powerWords = {
     temperatureNotKnown:
       'No se conoce la temperatura del lugar: la autodescarga es la de 25 °C y ningún mes cuenta como frío.',
     cold: (ids: string, month: string, mean: string, share: string) =>
-      `${ids}: en ${month}, con una media de ${mean}, se cuenta con ${share} de la carga.`,
+      `${ids}: en ${month.toLowerCase()}, con una media de ${mean}, se cuenta con ${share} de la carga.`,
     usual:
       'Donde una ficha no lo dice, se cuenta con el 70 % de la capacidad y se pierde un 3 % al año (práctica común, sin fuente).'
   },
