@@ -171,3 +171,13 @@ describe('the marks of a merge', () => {
     expect(codes(file('<<<<<<<<<< north\n'))).toEqual([])
   })
 })
+
+describe('nesting', () => {
+  it('is read as deep as anybody writes, and refused beyond, before the parser calls itself for each level', () => {
+    const nested = (open: string, close: string, deep: number): string =>
+      `---\nx: ${open.repeat(deep)}1${close.repeat(deep)}\n---\n`
+    expect(codes(nested('[', ']', 100))).toEqual([])
+    for (const open of ['[', '{', '- ', '? ', 'a: {'])
+      expect(codes(nested(open, '', 201)), open).toEqual(['file/yaml too-deep'])
+  })
+})
