@@ -6,7 +6,7 @@ const WIDTH = 480
 const NAMES = 64
 const RIGHT = 52
 const HEAD = 22
-const ROW = 30
+const ROW = 28
 const LOAD = 22
 
 /** Seven rows from noon to noon, so that a night stays whole: hours allowed as an open band, what is drawn as hatched steps on each row's line. */
