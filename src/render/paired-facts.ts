@@ -5,18 +5,15 @@ interface Row {
   readonly value: Value
 }
 
-/** Letters that a name and a value may have to stand in half a line. */
-const LABEL_MOST = 27
+/** Letters that a name and a value may have to stand in half a line; a name may take two lines there. */
+const LABEL_MOST = 30
 const VALUE_MOST = 26
-/** A list of mostly short facts is paired where it has so many of them; a long one among them takes a whole line. */
-const PAIRED_FROM = 4
-const MOSTLY = 0.75
 
-export const isShortFact = ({ label, value }: Row): boolean =>
-  label.length <= LABEL_MOST && value.text.length <= VALUE_MOST && value.note === undefined
-
-/** Whether facts stand two in a row. */
+/** Whether facts stand two in a row: where all of them are short, since a long one between them would leave holes. */
 export function arePaired(rows: readonly Row[]): boolean {
-  const short = rows.filter(isShortFact).length
-  return rows.length > 1 && (short === rows.length || (short >= PAIRED_FROM && short / rows.length >= MOSTLY))
+  return rows.length > 1 && rows.every(isShort)
+}
+
+function isShort({ label, value }: Row): boolean {
+  return label.length <= LABEL_MOST && value.text.length <= VALUE_MOST && value.note === undefined
 }

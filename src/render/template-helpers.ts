@@ -17,7 +17,7 @@ import { labelView } from './label-view.ts'
 import { lean } from './lean.ts'
 import { markdown } from './markdown.ts'
 import { fleetScript, pageScript, tagEntryScript } from './page-script.ts'
-import { arePaired, isShortFact } from './paired-facts.ts'
+import { arePaired } from './paired-facts.ts'
 import { qrSvg } from './qr-svg.ts'
 import { sideShare } from './side-shares.ts'
 import { smallRun } from './small-figures.ts'
@@ -62,7 +62,6 @@ export function templateGlobals(words: Words): Readonly<Record<string, unknown>>
     smallRun,
     areBrief: (stations: ProgramCardBlock['stations']) => stations.every(one => one.runTime.length <= BRIEF_TIME),
     arePaired,
-    isShortFact,
     labelView: (label: Label, cut?: LabelSheet['cut']) =>
       labelView(label, { ...words.label, ...words.pages.label }, cut),
     isLong: ({ lines }: { readonly lines: readonly string[] }) => lines.length > LONG_STEP,
