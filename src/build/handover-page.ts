@@ -60,8 +60,8 @@ const STYLE =
   'body{font:1rem/1.5 system-ui,-apple-system,"Segoe UI",Roboto,Arial,sans-serif;max-width:44rem;margin:0 auto;padding:1rem}' +
   'h1{border-top:.5rem solid;padding:.8rem 0 0;margin:0;font-size:1.9rem;line-height:1.15}' +
   'p{margin:.6rem 0 1.2rem}ul{list-style:none;margin:0;padding:0;border-top:.2rem solid}' +
-  'li{border-bottom:1px solid #8d8475}li a{display:block;padding:.7rem 0;color:#7a2e0c;font-weight:700}' +
-  'li span{display:block;color:#4a4238;font-weight:400}' +
+  'li{border-bottom:1px solid #8d8475}li a{display:block;padding:.7rem 0;color:#7a2e0c;text-decoration:none}li b{text-decoration:underline}' +
+  'li span{display:block;color:#4a4238}.date{white-space:nowrap}' +
   'pre{white-space:pre-wrap;overflow-wrap:anywhere;font:inherit}@media print{html{background:#fff}}</style>'
 
 const alonePage = (title: string, language: string, body: string): string =>
@@ -69,10 +69,17 @@ const alonePage = (title: string, language: string, body: string): string =>
     `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title>${STYLE}<body>${body}</body></html>\n`
   )
 
+/** A day is one word. */
+const DATE = /\b\d{4}-\d{2}-\d{2}\b/gu
+
 /** The text as a page to look at and to print. Its first line is its title. */
 export function plainPage(title: string, text: string, language: string): string {
   const rest = text.startsWith(`${title}\n`) ? text.slice(title.length).trimStart() : text
-  return alonePage(title, language, `<h1>${escaped(title)}</h1><pre>${escaped(rest)}</pre>`)
+  return alonePage(
+    title,
+    language,
+    `<h1>${escaped(title)}</h1><pre>${escaped(rest).replace(DATE, '<span class="date">$&</span>')}</pre>`
+  )
 }
 
 export interface StartLink {
@@ -86,7 +93,7 @@ export function startPage(title: string, lead: string, links: readonly StartLink
   const items = links
     .map(
       ({ href, label, note }) =>
-        `<li><a href="${escaped(href)}">${escaped(label)} <span>${escaped(note)}</span></a></li>`
+        `<li><a href="${escaped(href)}"><b>${escaped(label)}</b> <span>${escaped(note)}</span></a></li>`
     )
     .join('')
   return alonePage(title, language, `<h1>${escaped(title)}</h1><p>${escaped(lead)}</p><ul>${items}</ul>`)
