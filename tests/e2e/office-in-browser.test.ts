@@ -173,7 +173,7 @@ describe.each(PAGES)('the page %s of the office', name => {
 
 describe('binder and labels as web pages', () => {
   it.each(['binder', 'labels'])('the %s page fits a phone; what is wider scrolls in itself', async name => {
-    for (const site of ['kestrel-cross', 'harbour-steps']) {
+    for (const site of SITES) {
       await open(`${site}/${name}`, 360)
       expect([site, await page.evaluate('document.documentElement.scrollWidth')]).toEqual([site, 360])
     }
