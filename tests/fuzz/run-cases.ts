@@ -202,7 +202,7 @@ async function tryInput(work: string, { image, input, call }: Case, command: boo
 
 /** A word that the case itself wrote into a file is rightly said back. */
 function isEcho(wrong: string, image: Image): boolean {
-  const word = /: says ".*(NaN|undefined|\[object)/su.exec(wrong)?.[1]
+  const word = /: says ".*(NaN|undefined|\[object|[+-]\d{6}-\d{2}-\d{2})/su.exec(wrong)?.[1]
   return word !== undefined && [...image.values()].some(one => 'bytes' in one && one.bytes.includes(word))
 }
 
