@@ -14,6 +14,7 @@ import { placeOf } from './place.ts'
 import { shapesOf } from './plan-shapes.ts'
 import type { Grid, Shapes } from './plan-shapes.ts'
 import type { site } from './schema/site.ts'
+import { isTooDeep } from './yaml/parse.ts'
 
 type RawSite = z.output<typeof site>
 
@@ -153,6 +154,7 @@ function cornersIn(value: unknown): number {
 
 /** Where a part of the file begins. JSON is YAML, whose parser knows where each thing stands; asked only where something is wrong. */
 function offsetOf(text: string, path: readonly (string | number)[]): number {
+  if (isTooDeep(text)) return 0
   const document = parseDocument(text, { logLevel: 'silent' })
   for (let length = path.length; length > 0; length -= 1) {
     const node = document.getIn(path.slice(0, length), true) as { readonly range?: readonly [number] } | undefined

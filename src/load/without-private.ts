@@ -1,5 +1,6 @@
 import { isMap, isPair, isScalar, isSeq, parseDocument, visit } from 'yaml'
 import type { YAMLMap } from 'yaml'
+import { isTooDeep } from './yaml/parse.ts'
 
 const FRONT = /^\uFEFF?---[ \t]*\r?\n([\s\S]*?\n)---[ \t]*(\r?\n|$)/u
 const PERSONAL = ['phone', 'email', 'address']
@@ -12,7 +13,10 @@ const PERSONAL = ['phone', 'email', 'address']
 export function withoutPrivate(text: string): string {
   const match = FRONT.exec(text)
   if (!match) return text
-  const document = parseDocument(match[1] ?? '', { version: '1.2' })
+  const [whole, front = ''] = match
+  // Keys that cannot be read may hold anything.
+  if (isTooDeep(front)) return `---\n---\n${text.slice(whole.length)}`
+  const document = parseDocument(front, { version: '1.2' })
   visit(document, {
     Pair: (_, pair) => (isScalar(pair.key) && pair.key.value === 'private' ? visit.REMOVE : undefined),
     Node: (_, node) => {
@@ -24,7 +28,7 @@ export function withoutPrivate(text: string): string {
   document.commentBefore = null
   const contacts = document.get('contacts')
   if (isSeq(contacts)) for (const one of contacts.items) if (isMap(one) && !isPublic(one)) forget(one)
-  return `---\n${document.toString({ lineWidth: 0 })}---\n${text.slice(match[0].length)}`
+  return `---\n${document.toString({ lineWidth: 0 })}---\n${text.slice(whole.length)}`
 }
 
 const isPublic = (contact: YAMLMap): boolean => /^(?:yes|true)$/iu.test(String(contact.get('public') ?? ''))

@@ -42,7 +42,7 @@ const MANY_SIGNS = new RegExp(`(?:[-?:][ \\t]+){${MOST_DEEP}}`, 'u')
  * Whether brackets or signs of lists nest deeper than anybody writes. The parser calls itself for each level; where it has used up the stack, an
  * expression that is compiled just then ends the whole process, which nothing can catch.
  */
-function isTooDeep(text: string): boolean {
+export function isTooDeep(text: string): boolean {
   let depth = 0
   for (const [sign] of text.matchAll(/[[\]{}]/gu)) {
     depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1)
