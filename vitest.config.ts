@@ -13,7 +13,8 @@ const READS_TYPESCRIPT = ['--import', 'tsx']
 
 export default defineConfig({
   test: {
-    maxWorkers: 2,
+    // Many tests wait for a command or a browser; two would leave a third of two cores idle.
+    maxWorkers: 3,
     testTimeout: 60_000,
     hookTimeout: 120_000,
     allowOnly: false,

@@ -1,7 +1,7 @@
-import { statSync } from 'node:fs'
+import { accessSync, constants, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, Page } from 'puppeteer'
-import { lostOr, watchOver } from './browser-lost.ts'
+import { BrowserLost, lostOr, watchOver } from './browser-lost.ts'
 import type { Watch } from './browser-lost.ts'
 import { bindSheets } from './pdf-attach.ts'
 import { lostFields, placeFields, withFields } from './pdf-fields.ts'
@@ -72,6 +72,7 @@ async function printWatched(browser: Browser, job: PrintJob, watch: Watch): Prom
     const [facts, fields] = await Promise.all([askDocument(page), placeFields(page)])
     // Printed, read back, and now and then printed again.
     watch.alive(2 * facts.roughPages)
+    throwIfUnread(job, asked.missing)
     throwIfAny(job, documentFaults(facts, asked.missing))
     const document = { page, job, facts, asked, fields }
     return facts.targets.length === 0 ? await printPlain(document) : await printNumbered(document)
@@ -180,6 +181,7 @@ function finished(
   const away = linksToFiles(file, linksOf(job).from).map(
     address => `A link leads to ${address}, above what may be shown.`
   )
+  throwIfUnread(job, asked.missing)
   const faults = [...printFaults(print, job, facts), ...lostFields(file, fields)]
   throwIfAny(job, [...faults, ...lacking(asked.missing), ...away])
   return { bytes, pages: print.pages, used: [...asked.used, ...sheets.used].sort() }
@@ -216,6 +218,20 @@ const lacking = (missing: ReadonlySet<string>): string[] => [...missing].map(pat
 /** Within a point: browsers round a page to whole pixels. */
 function near(a: readonly [number, number], b: readonly [number, number]): boolean {
   return Math.abs(a[0] - b[0]) <= 1 && Math.abs(a[1] - b[1]) <= 1
+}
+
+/** A browser that is ended fails to read what it shows a moment before it is seen to have ended. */
+function throwIfUnread({ root }: PrintJob, missing: ReadonlySet<string>): void {
+  if ([...missing].some(path => isReadable(join(root, path)))) throw new BrowserLost('broke')
+}
+
+function isReadable(path: string): boolean {
+  try {
+    accessSync(path, constants.R_OK)
+    return statSync(path).isFile()
+  } catch {
+    return false
+  }
 }
 
 function throwIfAny(job: PrintJob, faults: readonly string[]): void {

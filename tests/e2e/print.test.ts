@@ -15,7 +15,7 @@ const FORMS = [
   ['Each station, run by hand or by the controller, K1/2, Pressure', 'text'],
   ['End of the season, before 10-15, step 5', 'checkbox'],
   ['Checklists by season, line 2, Signature', 'text'],
-  ['Battery log, line 12, Volts under load', 'text'],
+  ['Battery log, line 6, Volts under load', 'text'],
   ['Visits to come, line 6, Left open', 'text'],
   ['Readings over the visits, line 1, Loop', 'text'],
   ['Wire and coil readings, to be filled in, line 5, At the valve', 'text'],
