@@ -5,9 +5,12 @@ import type { Block, IndexBlock, Section } from './blocks.ts'
 import { textOf } from './block-text.ts'
 
 /** Places of one name in the index; more say nothing. */
-const PLACES_MOST = 6
+export const PLACES_MOST = 6
 
-/** Where each box, controller, zone, supply, sensor and spare part of a site is told of, by the heading it stands under. */
+/**
+ * Where each box, controller, zone, supply, sensor and spare part of a site is told of, by the heading it stands under; a print leads on to
+ * the row or line.
+ */
 export function indexBlock(site: Site, sections: readonly Section[], words: Words): IndexBlock {
   const passages = sections.flatMap(passagesOf)
   const entries = namesOf(site, words).flatMap(({ name, kind }) => {

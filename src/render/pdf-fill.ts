@@ -16,15 +16,15 @@ export function placeholders(count: number): readonly string[] {
 
 /**
  * Puts page numbers where the placeholders were printed, so that a document need not be laid out twice. Undefined where the file does
- * not hold them all in order, where a number is too long, or where the figures are not of one width: nothing is guessed. `pages`, from 1,
+ * not hold them all in order, where a number is too long (none is left blank), or where the figures are not of one width: nothing is guessed. `pages`, from 1,
  * are those that hold them; all where nothing is said.
  */
 export function fillPlaceholders(
   file: PdfFile,
-  numbers: readonly number[],
+  numbers: readonly (number | undefined)[],
   pages?: readonly number[]
 ): PdfFile | undefined {
-  const wanted = numbers.map(number => String(number).padStart(WIDTH))
+  const wanted = numbers.map(number => (number === undefined ? '' : String(number)).padStart(WIDTH))
   // Fewer entries than placeholders would leave figures without a shape.
   if (numbers.length < PLACES.length || wanted.some(text => text.length > WIDTH)) return undefined
   const objects = new Map(file.objects)

@@ -8,6 +8,8 @@ export interface DocumentFacts {
   readonly headings: number
   /** Ids that a `.page-number` waits to be numbered for, in order. */
   readonly targets: readonly string[]
+  /** The entry of the index that each target belongs to, counted from 0; -1 for the contents. */
+  readonly entries: readonly number[]
   /** Links within the document that lead nowhere. */
   readonly deadAnchors: readonly string[]
   readonly repeatedIds: readonly string[]
@@ -26,12 +28,15 @@ const ASK = `(() => {
   const ids = all('[id]').map(element => element.id)
   const known = new Set(ids)
   const seen = new Set()
+  const numbered = all('.page-number[data-target]')
+  const entryOf = new Map(all('.index li').map((entry, index) => [entry, index]))
   const anchors = all('a[href^="#"]').map(link => decodeURIComponent(link.getAttribute('href').slice(1)))
   return {
     language: document.documentElement.lang,
     title: document.title,
     headings: all('h1, h2, h3, h4, h5, h6').length,
-    targets: all('.page-number[data-target]').map(element => element.dataset.target),
+    targets: numbered.map(element => element.dataset.target),
+    entries: numbered.map(element => entryOf.get(element.closest('.index li')) ?? -1),
     deadAnchors: [...new Set(anchors.filter(id => id !== '' && !known.has(id)))],
     repeatedIds: [...new Set(ids.filter(id => seen.has(id) || !seen.add(id)))],
     attached: all('a[href^="attach:"]').map(link => link.href),

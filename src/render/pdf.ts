@@ -9,6 +9,7 @@ import type { FormField } from './pdf-fields.ts'
 import { destinationsOf, knownPdfFile, pagesLinkingTo } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { fillPlaceholders, placeholders } from './pdf-fill.ts'
+import { leadIndexOn } from './index-places.ts'
 import { askDocument, fillContents, lostTargets, wrongNumbers } from './pdf-numbers.ts'
 import type { DocumentFacts } from './pdf-numbers.ts'
 import { linksToFiles, normalizePdf } from './pdf-normal.ts'
@@ -69,6 +70,7 @@ async function printWatched(browser: Browser, job: PrintJob, watch: Watch): Prom
     const page = await context.newPage()
     watch.over(page)
     const asked = await openFromDisk(page, job)
+    await leadIndexOn(page)
     const [facts, fields] = await Promise.all([askDocument(page), placeFields(page)])
     // Printed, read back, and now and then printed again.
     watch.alive(2 * facts.roughPages)
@@ -109,7 +111,7 @@ async function printNumbered(document: OpenDocument): Promise<Print> {
   const { file: laidOut, sheets } = await printFile(document)
   const numbers = numbersIn(document, destinationsOf(laidOut))
   const contents = pagesLinkingTo(laidOut, facts.targets)
-  const file = fillPlaceholders(laidOut, texts(facts, numbers).map(Number), contents)
+  const file = fillPlaceholders(laidOut, numbersFor(facts, numbers), contents)
   if (file) {
     const filled = { file, sheets }
     const back = await readBack(document, filled)
@@ -123,7 +125,10 @@ async function printSettled(document: OpenDocument, known: ReadonlyMap<string, n
   const { page, job, facts } = document
   let [numbers, faults]: [ReadonlyMap<string, number>, string[]] = [known, []]
   for (let filling = 1; filling <= FILLINGS; filling += 1) {
-    await fillContents(page, texts(facts, numbers))
+    await fillContents(
+      page,
+      numbersFor(facts, numbers).map(number => (number === undefined ? '' : String(number)))
+    )
     const printed = await printFile(document)
     const back = await readBack(document, printed)
     faults = wrongNumbers(facts.targets, numbers, back.print)
@@ -133,9 +138,16 @@ async function printSettled(document: OpenDocument, known: ReadonlyMap<string, n
   throw notPrinted(job, faults)
 }
 
-/** What is printed beside each target, in order; a target may stand more than once. */
-function texts({ targets }: DocumentFacts, numbers: ReadonlyMap<string, number>): string[] {
-  return targets.map(id => String(numbers.get(id)))
+/** What is printed beside each target, in order; a target may stand more than once. Nothing where an entry of the index has the page already. */
+function numbersFor({ targets, entries }: DocumentFacts, numbers: ReadonlyMap<string, number>): (number | undefined)[] {
+  const told = new Set<string>()
+  return targets.map((id, index) => {
+    const [number, entry] = [numbers.get(id), entries[index] ?? -1]
+    const place = `${entry} ${number}`
+    if (entry >= 0 && told.has(place)) return undefined
+    told.add(place)
+    return number
+  })
 }
 
 /** The page of each target. */

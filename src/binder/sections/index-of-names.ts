@@ -1,6 +1,6 @@
 import type { Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { indexBlock } from '../index-entries.ts'
+import { PLACES_MOST, indexBlock } from '../index-entries.ts'
 
 /** The index of boxes, zones and parts, with the pages where they are told of. */
 export function indexSection({ site, words }: PageContext, sections: readonly Section[]): Section {
@@ -8,6 +8,9 @@ export function indexSection({ site, words }: PageContext, sections: readonly Se
     id: 'index',
     title: words.checklists.index,
     newPage: false,
-    blocks: [indexBlock(site, sections, words)]
+    blocks: [
+      { kind: 'paragraph', text: words.checklists.indexPlaces(PLACES_MOST), small: true },
+      indexBlock(site, sections, words)
+    ]
   }
 }

@@ -3,6 +3,7 @@ export const checklistWords = {
   section: 'Checklists by season',
   glossary: 'Glossary',
   index: 'Index of boxes, zones and parts',
+  indexPlaces: (most: number) => `Each name with the pages that hold it, from the front, ${most} at most.`,
   lead: 'Copy the list, tick each line as it is done, write what is not in order beside it, and keep the copy behind the visits.',
   by: ['Date', 'Arrived', 'Left', 'By', 'Company', 'Signature'],
   runs: 'Each station, run by hand or by the controller',

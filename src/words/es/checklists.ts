@@ -3,6 +3,7 @@ export const checklistWords = {
   section: 'Listas de comprobación por temporada',
   glossary: 'Glosario',
   index: 'Índice de arquetas, zonas y piezas',
+  indexPlaces: (most: number) => `Cada nombre con las páginas en que figura, desde el principio, ${most} como máximo.`,
   lead: 'Copie la lista, marque cada línea cuando esté hecha, anote al lado lo que no esté en orden y guarde la copia detrás de las visitas.',
   by: ['Fecha', 'Llegada', 'Salida', 'Por', 'Empresa', 'Firma'],
   runs: 'Cada estación, accionada a mano o con el programador',
