@@ -1,6 +1,7 @@
 import { isStream } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
 import { withEvenNodeNames } from './pdf-node-names.ts'
+import { withEvenStreams } from './pdf-streams.ts'
 import { inPdf, pdfText } from './pdf-string.ts'
 import type { IsoDate } from '../units/date.ts'
 
@@ -15,12 +16,12 @@ export interface PdfFacts {
 const PRODUCER = 'Underlid'
 
 /**
- * The same document from a browser's print, free of what differs from one print to the next: the time of day, and the names of the
- * structure's nodes, which depend on what else the browser had been doing. With the title, producer and day given, and with public
+ * The same document from a browser's print, free of what differs from one print to the next: the time of day, the packing of what is
+ * packed, and the names of the structure's nodes, which depend on what else the browser had been doing. With the title, producer and day given, and with public
  * addresses in its links.
  */
 export function normalizePdf(file: PdfFile, facts: PdfFacts): PdfFile {
-  const objects = withPublicLinks(withEvenNodeNames(file), facts.links)
+  const objects = withEvenStreams(withPublicLinks(withEvenNodeNames(file), facts.links))
   objects.set(file.info, infoDictionary(facts))
   objects.set(file.root, withOutlineShown(objects.get(file.root) ?? ''))
   return { ...file, objects }
