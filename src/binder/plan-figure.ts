@@ -4,6 +4,7 @@ import { fromSi } from '../units/quantity.ts'
 import { show, showStated } from '../units/show.ts'
 import type { PageContext } from './context.ts'
 import { revisionOf } from './context.ts'
+import { flowValue } from './flow-value.ts'
 import type { PlanArea, PlanFigure, PlanLegend, PlanMark, ScaleBar } from './figures/plan.ts'
 import { holdsShort, markName, symbolOf, unplacedName } from './place-names.ts'
 
@@ -184,11 +185,12 @@ function legendOf(marks: readonly PlanMark[], context: PageContext): PlanLegend 
   const lost = plan.drawing.unplaced.map(one => unplacedName(one, context))
   const named = [...lost.slice(0, NAMES_MOST), ...(lost.length > NAMES_MOST ? ['…'] : [])]
   return {
-    areas: stations.map(({ id, zone, waters, valves }) => {
-      const flow = valves[0]?.normalFlow
+    areas: stations.map(station => {
+      const { id, zone, waters, valves } = station
+      const flow = valves[0]?.normalFlow ? flowValue(station, site.units, words).text : ''
       return {
         pattern: patternOf(id, context),
-        text: [w.zone(zone, id), flow ? showStated(flow) : '', waters ?? ''].filter(Boolean).join(', ')
+        text: [w.zone(zone, id), flow, waters ?? ''].filter(Boolean).join(', ')
       }
     }),
     symbols: [

@@ -2,6 +2,7 @@ import { isPresent } from '../../base/absent.ts'
 import { show, showStated } from '../../units/show.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { flowValue } from '../flow-value.ts'
 import { stated } from '../values.ts'
 
 /** Lists to copy and tick: start and end of the season, each month, once a year, and a roof's own. */
@@ -102,7 +103,7 @@ function runTable({ site, plan, words }: PageContext): Block {
     caption: w.runs,
     columns,
     rows: site.stations.map(station => {
-      const flow = station.valves[0]?.normalFlow ?? station.devices?.flow
+      const flow = flowValue(station, site.units, words)
       const expected = plan.wires.get(station.id)?.expectedOhm
       const ohms =
         expected !== undefined && isPresent(expected) ? w.expected(show(expected, 'resistance', site.units)) : ''
@@ -111,7 +112,7 @@ function runTable({ site, plan, words }: PageContext): Block {
         stated([station.zone, station.waters].filter(Boolean).join(', ')),
         tick,
         tick,
-        toWrite(flow ? w.expected(showStated(flow)) : ''),
+        toWrite(flow.standing === 'not-supplied' ? '' : w.expected(flow.text)),
         toWrite(''),
         toWrite(ohms),
         toWrite('')
