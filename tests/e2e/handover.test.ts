@@ -4,9 +4,9 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join, posix } from 'node:path'
 import { PDFiumLibrary } from '@hyzyla/pdfium'
 import { strFromU8, unzipSync } from 'fflate'
-import { PDFDocument } from 'pdf-lib'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { loadSite } from '../../src/load/site.ts'
+import { otherObjects } from '../support/other-objects.ts'
 import { ON, PROJECT, underlid, workFolder } from './support.ts'
 
 const ZIP = (site: string): string => `dist/handover/${site}-${ON}.zip`
@@ -27,19 +27,6 @@ async function others(one: Uint8Array, two: Uint8Array): Promise<string[]> {
       path.endsWith('.pdf') ? `${path}: ${await otherObjects(bytes(a, path), bytes(b, path))}` : path
     )
   )
-}
-
-/** The first objects of two prints that are not the same. */
-async function otherObjects(one: Uint8Array, two: Uint8Array): Promise<string> {
-  const [a, b] = await Promise.all([one, two].map(objectsOf))
-  const differ = [...(a?.keys() ?? [])].filter(name => a?.get(name) !== b?.get(name)).slice(0, 3)
-  const told = differ.map(name => `${name}: ${a?.get(name)?.slice(0, 300)} | ${b?.get(name)?.slice(0, 300)}`)
-  return `${a?.size} and ${b?.size} objects; ${told.join('; ')}`
-}
-
-async function objectsOf(print: Uint8Array): Promise<Map<string, string>> {
-  const { context } = await PDFDocument.load(print, { updateMetadata: false })
-  return new Map(context.enumerateIndirectObjects().map(([name, object]) => [String(name), String(object)]))
 }
 
 describe('underlid handover', () => {

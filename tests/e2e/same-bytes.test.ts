@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process'
-import { cpSync, mkdirSync, readdirSync } from 'node:fs'
+import { cpSync, mkdirSync, readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { hashesBelow } from '../faults/state.ts'
+import { otherObjects } from '../support/other-objects.ts'
 import { ON, PROJECT, workFolder } from './support.ts'
 
 // All demo sites: UNDERLID_ALL_SITES=1 npx vitest run tests/e2e/same-bytes.test.ts
@@ -52,7 +53,7 @@ function copyOf({ name, reversed }: Setting): string {
   return place
 }
 
-it('two builds of the same sources give the same bytes across time zone, language, clock, order of files and processors: pages, prints, tables, calendar', () => {
+it('two builds of the same sources give the same bytes across time zone, language, clock, order of files and processors: pages, prints, tables, calendar', async () => {
   const trees = SETTINGS.map(setting => {
     const cwd = copyOf(setting)
     const args = [process.execPath, join(PROJECT, 'setup/underlid.mjs'), 'print', '--on', ON]
@@ -70,6 +71,13 @@ it('two builds of the same sources give the same bytes across time zone, languag
     return Object.fromEntries(hashesBelow(join(cwd, 'dist')))
   })
   const [first = {}, ...others] = trees
+  const told: string[] = []
+  for (const [index, other] of others.entries())
+    for (const path of Object.keys(first).filter(one => one.endsWith('.pdf') && first[one] !== other[one])) {
+      const [one, two] = [0, index + 1].map(at => readFileSync(join(folder, SETTINGS[at]?.name ?? '', 'dist', path)))
+      told.push(`${path}: ${one && two ? await otherObjects(one, two) : ''}`)
+    }
+  expect(told).toEqual([])
   expect(Object.keys(first).filter(path => path.endsWith('.pdf')).length).toBeGreaterThanOrEqual(2 * SITES.length)
   for (const ending of ['.html', '.ics', '.csv', '.geojson', '.json'])
     expect(
