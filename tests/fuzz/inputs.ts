@@ -122,15 +122,21 @@ function writtenOr(whole: unknown, indent: number): string {
 
 /** Something else at one place of a value. */
 function put(value: unknown, dice: Dice): void {
-  const places: { readonly holder: Record<string, unknown>; readonly key: string }[] = []
-  const walk = (one: unknown): void => {
-    if (typeof one !== 'object' || one === null) return
-    for (const [key, inner] of Object.entries(one)) {
-      places.push({ holder: one as Record<string, unknown>, key })
-      walk(inner)
-    }
+  interface Spot {
+    readonly holder: Record<string, unknown>
+    readonly key: string
   }
-  walk(value)
+  const spotsIn = (one: unknown): Spot[] =>
+    typeof one === 'object' && one !== null
+      ? Object.keys(one).map(key => ({ holder: one as Record<string, unknown>, key }))
+      : []
+  const places: Spot[] = []
+  // With a list of its own, since an earlier throw may have nested deeper than calls can.
+  const open = spotsIn(value).reverse()
+  for (let spot = open.pop(); spot; spot = open.pop()) {
+    places.push(spot)
+    for (const inner of spotsIn(spot.holder[spot.key]).reverse()) open.push(inner)
+  }
   // An earlier throw may have left nothing.
   if (places.length === 0) return
   const { holder, key } = dice.pick(places)

@@ -79,12 +79,12 @@ async function runAll(from: number, cases: number): Promise<void> {
   while (next < from + cases) {
     const order = { from: next, cases: from + cases - next, without: endless.map(one => one.number) }
     const onProgress = (done: number): void => say(`${next - from + done} cases, ${seconds()} s`)
-    const { done, report, stuck } = await inProcess(order, onFailure, onProgress)
+    const { done, report, stuck, how } = await inProcess(order, onFailure, onProgress)
     if (report) parts.push(report)
     next += done
     if (stuck === undefined) break
     const { kind, seed: start } = makeCase(seed, stuck, seeds(), kinds)
-    endless.push({ number: stuck, kind, seed: start.name, wrong: [`came to no end within ${END_SECONDS} s`] })
+    endless.push({ number: stuck, kind, seed: start.name, wrong: [how ?? 'ended'] })
     endless.slice(-1).forEach(onFailure)
   }
   const { failures, ...figures } = joined(parts, endless)
@@ -97,8 +97,9 @@ interface Ended {
   /** Cases that the report is about, from the first. */
   readonly done: number
   readonly report?: RunReport
-  /** The case that came to no end. */
+  /** The case that came to no end, or that ended the process, and in words which of the two. */
   readonly stuck?: number
+  readonly how?: string
 }
 
 function inProcess(
@@ -124,9 +125,11 @@ function inProcess(
         if (!isOver) onProgress(message.done)
       }
     })
-    child.once('exit', () => {
+    child.once('exit', (code, signal) => {
       clearInterval(watch)
-      resolve(isOver ? last : { ...last, stuck: at })
+      const how =
+        signal === 'SIGKILL' ? `came to no end within ${END_SECONDS} s` : `ended the process with ${code ?? signal}`
+      resolve(isOver ? last : { ...last, stuck: at, how })
     })
     child.send(order)
   })
