@@ -56,7 +56,7 @@ function passagesOf({ id, blocks }: Section): Passage[] {
 }
 
 /** A letter, a figure or a mark that carries a name on: "K1" is not named in "K12" or "K1-B". */
-const GOES_ON = /[\p{L}\p{N}/-]/u
+export const GOES_ON = /[\p{L}\p{N}/-]/u
 
 /** True where a name stands in a text as a word of its own. */
 function isNamedIn(text: string, name: string): boolean {

@@ -1,4 +1,5 @@
 import type { Page } from 'puppeteer'
+import { GOES_ON } from '../binder/index-entries.ts'
 
 /*
  * Runs in the page. An entry of the index leads to the heading under which a thing is told of; on paper that may be sheets before the row
@@ -6,7 +7,7 @@ import type { Page } from 'puppeteer'
  * that its page number.
  */
 const LEAD_ON = `(() => {
-  const GOES_ON = /[\\p{L}\\p{N}/-]/u
+  const GOES_ON = ${GOES_ON}
   const UNITS = 'h1, h2, h3, tr, li, p, dt, dd, svg text'
   const holds = (text, name) => {
     if (name === '') return false

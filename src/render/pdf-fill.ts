@@ -1,6 +1,7 @@
-import { deflateSync, inflateSync } from 'node:zlib'
-import { isStream, pagesOf, reference } from './pdf-file.ts'
+import { deflateSync } from 'node:zlib'
+import { pagesOf, reference } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
+import { unpacked } from './pdf-streams.ts'
 
 /**
  * What stands in the contents while a document is laid out, entry by entry: between them all ten figures and the blank, so that the
@@ -110,14 +111,7 @@ function lettersOf(file: PdfFile, font: number, known: Map<number, Letters>): Le
 
 const hex = (code: number): string => code.toString(16).toUpperCase().padStart(4, '0')
 
-function inflated(object: string): string | undefined {
-  if (!isStream(object) || !object.includes('/Filter /FlateDecode')) return undefined
-  const start = /stream\r?\n/u.exec(object)
-  const length = Number(/\/Length (\d+)/u.exec(object)?.[1])
-  if (!start || !Number.isFinite(length)) return undefined
-  const from = start.index + start[0].length
-  return inflateSync(Buffer.from(object.slice(from, from + length), 'latin1')).toString('latin1')
-}
+const inflated = (object: string): string | undefined => unpacked(object)?.toString('latin1')
 
 function deflated(text: string): string {
   const body = deflateSync(Buffer.from(text, 'latin1')).toString('latin1')

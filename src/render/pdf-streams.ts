@@ -14,20 +14,25 @@ export function withEvenStreams(objects: ReadonlyMap<number, string>): Map<numbe
 
 /** Streams of another packing, and those that cannot be unpacked, stay as they are. */
 function packedAnew(object: string): string {
-  if (!isStream(object)) return object
-  const start = /stream\r?\n/u.exec(object)
-  const head = object.slice(0, start?.index ?? 0)
-  const length = Number(/\/Length (\d+)(?!\d| \d+ R)/u.exec(head)?.[1])
-  if (!start || !Number.isFinite(length) || !/\/Filter \/FlateDecode\b/u.test(head)) return object
-  const from = start.index + start[0].length
-  const packed = repacked(Buffer.from(object.slice(from, from + length), 'latin1'))
-  if (!packed) return object
-  return `${head.replace(/\/Length \d+/u, `/Length ${packed.length}`)}stream\n${packed.toString('latin1')}\nendstream`
+  const plain = unpacked(object)
+  if (!plain) return object
+  const packed = deflateSync(plain, { level: LEVEL })
+  const head = object.slice(0, STREAM.exec(object)?.index).replace(/\/Length \d+/u, `/Length ${packed.length}`)
+  return `${head}stream\n${packed.toString('latin1')}\nendstream`
 }
 
-function repacked(bytes: Buffer): Buffer | undefined {
+const STREAM = /stream\r?\n/u
+
+/** What a packed stream holds; undefined for any other object, and where it cannot be unpacked. */
+export function unpacked(object: string): Buffer | undefined {
+  const start = isStream(object) ? STREAM.exec(object) : null
+  if (!start) return undefined
+  const head = object.slice(0, start.index)
+  const length = Number(/\/Length (\d+)(?!\d| \d+ R)/u.exec(head)?.[1])
+  if (!Number.isFinite(length) || !/\/Filter \/FlateDecode\b/u.test(head)) return undefined
+  const from = start.index + start[0].length
   try {
-    return deflateSync(inflateSync(bytes), { level: LEVEL })
+    return inflateSync(Buffer.from(object.slice(from, from + length), 'latin1'))
   } catch {
     return undefined
   }
