@@ -3,6 +3,7 @@ import type { Site } from '../model/site.ts'
 import type { Words } from '../words/words.ts'
 import type { Block, IndexBlock, Section } from './blocks.ts'
 import { textOf } from './block-text.ts'
+import { masterValvesOf } from './master-valves.ts'
 
 /** Places of one name in the index; more say nothing. */
 export const PLACES_MOST = 6
@@ -33,6 +34,7 @@ function namesOf(site: Site, words: Words): Named[] {
     ...site.boxes.map(({ id }) => ({ name: id, kind: w.box })),
     ...site.controllers.map(({ id }) => ({ name: id, kind: w.controller })),
     ...site.stations.map(({ id }) => ({ name: id, kind: w.station })),
+    ...masterValvesOf(site.controllers, words).map(({ id }) => ({ name: id, kind: w.masterValve })),
     ...[...zones].map(name => ({ name, kind: w.zone })),
     ...site.supplies.map(({ id }) => ({ name: id, kind: w.supply })),
     ...site.sensors.map(({ id }) => ({ name: id, kind: w.sensor })),

@@ -7,6 +7,7 @@ import { boxCautions, boxHazards, hazardLine } from './cautions.ts'
 import { daysText } from './days.ts'
 import { boxFaults } from './fault-steps.ts'
 import { holdsOf, stationsAt } from './holds.ts'
+import { masterValvesAt } from './master-valves.ts'
 import { programCards } from './program-card.ts'
 import { pageScriptData } from './script-data.ts'
 import { stationRow } from './station-row.ts'
@@ -50,6 +51,7 @@ export function makeBoxPage(box: Box & { readonly tag: string }, context: Public
     },
     stopTheWater: stopTheWater(box, context),
     hazards: boxHazards(site, box.id, plan.cautions, words.cautions),
+    masters: masterValvesAt(box.id, site.controllers, words).map(one => stationRow(one, context)),
     wiredHere: stations.map(station => stationRow(station, context)),
     batteries: controllers.flatMap(one => {
       const battery = plan.batteries.get(one.id)

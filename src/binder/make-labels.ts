@@ -3,6 +3,7 @@ import type { PublicContext } from './context.ts'
 import { revisionOf } from './context.ts'
 import { hazardLine } from './cautions.ts'
 import { stationsAt } from './holds.ts'
+import { masterValvesAt } from './master-valves.ts'
 import { reachText } from './label-code.ts'
 import type { CodeWish } from './label-code.ts'
 import { PLAIN_LABEL, labelCodes, planRoomMm } from './label-size.ts'
@@ -55,7 +56,7 @@ function label(box: Box & { readonly tag: string }, context: PublicContext, wish
   const codes = labelCodes(url, { widthMm, heightMm: heightMm - planMm }, wish.codes)
   if (!codes) return []
   const line = hazardLine(site, words.cautions)
-  const stations = stationsAt(site, box)
+  const stations = [...masterValvesAt(box.id, site.controllers, words), ...stationsAt(site, box)]
   const batteries = site.controllers
     .filter(one => one.box === box.id)
     .flatMap(one => (one.battery ? [w.battery(one.battery.count, one.battery.kind)] : []))

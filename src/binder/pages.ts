@@ -23,6 +23,8 @@ export interface BoxPage {
   readonly stopTheWater: readonly { readonly title: string; readonly steps: readonly string[] }[]
   /** At most three, worst first, one sentence each. */
   readonly hazards: readonly { readonly signal: string; readonly text: string; readonly instead: string }[]
+  /** Master valves in this box or wired to its controllers. */
+  readonly masters: readonly StationRow[]
   readonly wiredHere: readonly StationRow[]
   readonly batteries: readonly BatteryRow[]
   readonly today: readonly ControllerToday[]

@@ -99,6 +99,15 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
       expect(depot.section('wires')).toContain(text)
   })
 
+  it('a master valve is listed where its box is opened: table of boxes, box page, valves, inventory, index', () => {
+    for (const text of [coast.section('boxes'), coast.page('MS1')]) expect(text).toContain('master valve of M1')
+    expect(coast.page('MS1')).toContain('M1/MV')
+    for (const name of ['as-installed', 'index']) {
+      expect(coast.section(name)).toContain('M1/MV')
+      expect(coast.section(name)).toContain('master valve')
+    }
+  })
+
   it('sensors: how they are wired, what they stop, and how to leave one out for a test, at the box too', () => {
     for (const text of [depot.section('site'), depot.page('TY1'), depot.section('faults')])
       expect(text).toContain('Join the two gray wires in the cabinet with the jumper on the door.')

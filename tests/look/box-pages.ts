@@ -57,6 +57,7 @@ export const BOX_METRIC: BoxPage = {
     { signal: 'WARNING', text: 'Opening a valve by hand lets pressure out.', instead: 'Shut the supply off first.' },
     { signal: 'NOTICE', text: 'DC latching coils: 24 V AC burns them out.', instead: 'Never connect an AC controller.' }
   ],
+  masters: [],
   wiredHere: [
     {
       station: 'K1/1',
@@ -215,6 +216,7 @@ export const BOX_US: BoxPage = {
   site: { id: 'larkmoor-avenue', title: 'Larkmoor Avenue Median, segments 3 to 7' },
   box: 'C4',
   rightBox: { serves: 'This box holds controller C4 and valve Z4.', where: gap(), ties: [] },
+  masters: [],
   wiredHere: [
     {
       station: 'C4/1',

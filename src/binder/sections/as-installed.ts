@@ -1,4 +1,5 @@
 import { assemblyIn } from '../assembly-kind.ts'
+import { masterValvesOf } from '../master-valves.ts'
 import { groupBy } from '../../base/collections.ts'
 import type { Installation } from '../../model/closeout.ts'
 import type { Block, Section, Value } from '../blocks.ts'
@@ -43,6 +44,7 @@ function things(context: PageContext): Row[] {
   const w = words.handover.installed
   const joined = (texts: readonly (string | undefined)[]) => orNotSupplied(texts.filter(Boolean).join('; '), words)
   const named = (parts: readonly (string | undefined)[]) => parts.filter(Boolean).join(', ')
+  const masters = masterValvesOf(site.controllers, words)
   const { designPressure } = site.closeout?.installation ?? {}
   const splices = site.stations.flatMap(({ zone, splices }) => splices.map(one => named([zone, one.box, one.where])))
   const paths = site.stations.flatMap(({ zone, wire }) => [...new Set(wire.map(one => named([zone, one.under])))])
@@ -61,7 +63,9 @@ function things(context: PageContext): Row[] {
     {
       label: w.valves,
       value: joined(
-        site.stations.flatMap(({ zone, valves }) => valves.map(one => w.valveList(zone, one.size ?? '', one.box ?? '')))
+        [...masters, ...site.stations].flatMap(({ id, zone, valves }) =>
+          valves.map(one => w.valveList(masters.some(of => of.id === id) ? id : zone, one.size ?? '', one.box ?? ''))
+        )
       )
     },
     {
@@ -118,6 +122,13 @@ function parts({ site, words }: PageContext): Part[] {
       size: '',
       count: 1,
       where: one.id
+    })),
+    ...masterValvesOf(site.controllers, words).map(({ id, valves: [valve] }) => ({
+      part: w.masterValve,
+      model: valve?.model ?? gap,
+      size: valve?.size ?? '',
+      count: 1,
+      where: id
     })),
     ...site.stations.flatMap(({ id, valves }) =>
       valves.map(one => ({ part: w.valve, model: one.model ?? gap, size: one.size ?? '', count: 1, where: id }))

@@ -1,6 +1,7 @@
 import type { Block, Section, State, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { trendTables } from '../trend-tables.ts'
+import { masterValvesOf } from '../master-valves.ts'
 import { retrofitTable } from '../unit-facts.ts'
 import { wiringBlocks } from '../wiring.ts'
 import { rangeOf } from '../range.ts'
@@ -10,14 +11,13 @@ import { groupBy, sum } from '../../base/collections.ts'
 import { show, showStated } from '../../units/show.ts'
 import { showWireSize } from '../../units/wire-size.ts'
 import type { Station } from '../../model/site.ts'
-import { masterValveId } from '../../plan/wires.ts'
 import type { WireLimit, WirePlan } from '../../plan/plan.ts'
 import type { Words } from '../../words/words.ts'
 
 export function wiresSection(context: PageContext): Section {
   const { site, words } = context
   const w = words.binder.wires
-  const withWire = [...masterValves(context), ...site.stations].filter(run => run.wire.length > 0)
+  const withWire = [...masterValvesOf(site.controllers, words), ...site.stations].filter(run => run.wire.length > 0)
   const blocks: Block[] =
     withWire.length === 0
       ? [{ kind: 'not-supplied', text: words.binder.notSupplied }]
@@ -36,24 +36,6 @@ export function wiresSection(context: PageContext): Section {
 
 /** What a row of the schedule needs: a station, or a master valve with wires of its own. */
 type WireRun = Pick<Station, 'id' | 'controller' | 'zone' | 'valves' | 'wire' | 'splices'>
-
-function masterValves({ site, words }: PageContext): WireRun[] {
-  return site.controllers.flatMap(controller => {
-    const { masterValve } = controller
-    if (!masterValve) return []
-    const { wire, ...valve } = masterValve
-    return [
-      {
-        id: masterValveId(controller),
-        controller: controller.id,
-        zone: words.binder.controllers.master,
-        valves: [valve],
-        wire,
-        splices: []
-      }
-    ]
-  })
-}
 
 function schedule(stations: readonly WireRun[], context: PageContext): TableBlock {
   const w = context.words.binder.wires

@@ -130,6 +130,8 @@ export const binderWords = {
     pictureOf: (box: string) => `Valve box ${box}, lid open`,
     controller: (id: string) => `controller ${id}`,
     valve: (zone: string) => `valve ${zone}`,
+    masterValve: (id: string) => `master valve of ${id}`,
+    allOf: (id: string) => `all zones of ${id}`,
     away: (status: string) => `out of service: ${status}`
   },
   controllers: {

@@ -115,6 +115,7 @@ export const checklistWords = {
     zone: 'zone',
     supply: 'water supply',
     sensor: 'sensor',
+    masterValve: 'master valve',
     part: 'part'
   }
 }

@@ -63,6 +63,7 @@ export const handoverWords = {
     columns: ['Part', 'Maker and model', 'Size or nozzle', 'Installed', 'Where'],
     controller: 'controller',
     valve: 'valve',
+    masterValve: 'master valve',
     spaced: (text: string) => `${text} apart`
   },
   zones: {

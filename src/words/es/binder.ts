@@ -130,6 +130,8 @@ export const binderWords = {
     pictureOf: (box: string) => `Arqueta ${box}, con la tapa abierta`,
     controller: (id: string) => `programador ${id}`,
     valve: (zone: string) => `válvula ${zone}`,
+    masterValve: (id: string) => `válvula maestra de ${id}`,
+    allOf: (id: string) => `todas las zonas de ${id}`,
     away: (status: string) => `fuera de servicio: ${status}`
   },
   controllers: {

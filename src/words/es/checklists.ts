@@ -120,6 +120,7 @@ export const checklistWords = {
     zone: 'zona',
     supply: 'toma de agua',
     sensor: 'sensor',
+    masterValve: 'válvula maestra',
     part: 'pieza'
   }
 }

@@ -63,6 +63,7 @@ export const handoverWords = {
     columns: ['Pieza', 'Fabricante y modelo', 'Tamaño o boquilla', 'Instalada', 'Dónde'],
     controller: 'programador',
     valve: 'válvula',
+    masterValve: 'válvula maestra',
     spaced: (text: string) => `cada ${text}`
   },
   zones: {
