@@ -196,25 +196,35 @@ function legendOf(marks: readonly PlanMark[], context: PageContext): PlanLegend 
     symbols: [
       ...symbols.map(symbol => ({ symbol, text: symbol === 'valve box' ? w.valveBox : w.places[symbol] })),
       ...(plan.drawing.points.length > 0 ? [{ symbol: 'point' as const, text: w.point }] : []),
-      ...(plan.drawing.ties.length > 0 ? [{ symbol: 'tie' as const, text: w.tie }] : [])
+      ...(plan.drawing.ties.length > 0 ? [{ symbol: 'tie' as const, text: w.tie }] : []),
+      { symbol: 'aside' as const, text: w.aside }
     ],
     lines: [...new Set(plan.drawing.lines.map(one => one.kind))].map(kind => ({ kind, text: w.lines[kind] })),
     notes: named.length > 0 ? [w.notes.unplaced(named)] : []
   }
 }
 
+/** Number of the sheet that is drawn from the site file, at its own scale; never that of a sheet that was supplied. */
+export function ownSheet({ site }: PageContext): string {
+  const taken = new Set(site.closeout?.recordDrawings?.map(one => one.number))
+  let count = 1
+  while (taken.has(`P-${count}`)) count += 1
+  return `P-${count}`
+}
+
 function titleRows(scale: string, context: PageContext): { label: string; value: string }[] {
   const { site, words } = context
   const w = words.drawing.block
-  const [sheet] = site.closeout?.recordDrawings ?? []
+  const sheets = site.closeout?.recordDrawings ?? []
+  const [sheet] = sheets
   const tolerance = site.drawing?.tolerance ?? sheet?.surveyTolerance
   const pressures = site.supplies.flatMap(one => (one.staticPressure ? [showStated(one.staticPressure)] : []))
   const owner = site.contacts.find(one => one.role === 'owner')
   return [
     { label: w.site, value: site.title },
-    ...(sheet ? [{ label: w.sheet, value: sheet.number }] : []),
+    { label: w.sheet, value: w.ownSheet(ownSheet(context), sheets.map(one => one.number).join(', ')) },
     { label: w.dated, value: site.drawing?.dated ?? sheet?.dated ?? w.notSupplied },
-    { label: w.revision, value: sheet?.revision ?? revisionOf(context) },
+    { label: w.revision, value: revisionOf(context) },
     { label: w.scale, value: scale },
     { label: w.tolerance, value: tolerance ? w.within(`±${showStated(tolerance)}`) : w.notSupplied },
     { label: w.pressure, value: pressures.length > 0 ? w.static(pressures.join(', ')) : w.notSupplied },

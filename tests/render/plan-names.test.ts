@@ -10,6 +10,8 @@ import { planNames } from '../../src/render/figures/plan.ts'
 import { cross, isIn, lengthInside, shared } from '../../src/render/figures/plan-geometry.ts'
 import { placeNames } from '../../src/render/figures/plan-labels.ts'
 import { alongLine, besideMark, inShape } from '../../src/render/figures/plan-places.ts'
+import { spreadMarks } from '../../src/render/figures/plan-spread.ts'
+import { MARK_MM } from '../../src/render/figures/plan-symbols.ts'
 import { placeTies } from '../../src/render/figures/plan-ties.ts'
 import { date } from '../../src/units/date.ts'
 import { DETAIL, PLAN } from '../look/plan-blocks.ts'
@@ -51,6 +53,32 @@ describe('names on the drawings of the demo sites', () => {
       expect(planNames(plan)).toEqual(names)
     }
   )
+})
+
+describe('symbols on one spot', () => {
+  it('are set apart until both are seen, the box staying where ties lead to it; those that only touch stay', () => {
+    const at = spot(50, 50)
+    const [second, box] = spreadMarks([
+      { symbol: 'controller', at: spot(51.4, 48.4) },
+      { symbol: 'valve box', at }
+    ])
+    expect(box).toEqual(at)
+    expect(second && Math.max(Math.abs(second.x - 50), Math.abs(second.y - 50))).toBeGreaterThan(2 * MARK_MM)
+    const apart = [at, spot(50 + 2 * MARK_MM, 50)]
+    expect(spreadMarks(apart.map(one => ({ symbol: 'meter' as const, at: one })))).toEqual(apart)
+  })
+
+  it('lead back to their true place, which the legend tells of', () => {
+    const [first] = PLAN.marks
+    if (!first) throw new Error('no mark')
+    const twice = { ...PLAN, marks: [first, { ...first, symbol: 'controller' as const, label: 'K9' }] }
+    const legend = PLAN.legend && {
+      ...PLAN.legend,
+      symbols: [...PLAN.legend.symbols, { symbol: 'aside' as const, text: 'True place' }]
+    }
+    expect(figureSvg({ ...twice, ...(legend ? { legend } : {}) })).toContain('True place')
+    expect(figureSvg({ ...PLAN, ...(legend ? { legend } : {}) })).not.toContain('True place')
+  })
 })
 
 describe('a name and a pattern', () => {
@@ -125,6 +153,16 @@ describe('a name beside its mark', () => {
       false,
       true
     ])
+  })
+
+  it('touches no line, thick or thin, while there is a place that touches none', () => {
+    const strokes = [40, 46, 54, 60].map(x => ({ from: spot(x, 0), to: spot(x, 100) }))
+    const [place] = placeNames(
+      [besideMark(spot(50, 50), { width: 14, height: 3 }, 2)],
+      strokes.map(stroke => ({ stroke, weight: 4, half: 0.4 })),
+      FRAME
+    )
+    for (const stroke of strokes) expect(place && lengthInside(stroke, place.box)).toBe(0)
   })
 
   it('never overlaps another while there is room: twelve on a sheet, wherever they are', () => {

@@ -85,7 +85,8 @@ export interface PlanTie {
 
 export interface PlanLegend {
   readonly areas: readonly { readonly pattern: number; readonly text: string }[]
-  readonly symbols: readonly { readonly symbol: PlanSymbol | 'point' | 'tie'; readonly text: string }[]
+  /** 'aside' is drawn only where a symbol is set beside its place. */
+  readonly symbols: readonly { readonly symbol: PlanSymbol | 'point' | 'tie' | 'aside'; readonly text: string }[]
   readonly lines: readonly { readonly kind: PlanStroke; readonly text: string }[]
   /** What has no place, in sentences; printed below. */
   readonly notes: readonly string[]

@@ -4,19 +4,20 @@ import { attachmentBlocks } from '../attachments.ts'
 import { controllerCharts } from '../controller-charts.ts'
 import { chartRows, drawingRecord } from '../drawing-record.ts'
 import type { PageContext } from '../context.ts'
+import { ownSheet } from '../plan-figure.ts'
 import { recordDrawingBlocks } from '../record-drawing.ts'
 import { notSupplied, orNotSupplied, stated } from '../values.ts'
 
 /** The sheets of the record drawing, who holds them, and the charts of the controllers. */
 export function drawingsSection(context: PageContext): Section {
-  const { site, words } = context
+  const { site, plan, words } = context
   const w = words.closeout.drawings
   const sheets = site.closeout?.recordDrawings ?? []
   const list: Block =
     sheets.length === 0
       ? {
           kind: 'not-supplied',
-          text: context.plan.drawing.sheet ? `${w.sheets}: ${words.binder.notSupplied}` : words.binder.notSupplied
+          text: plan.drawing.sheet ? `${w.sheets}: ${words.binder.notSupplied}` : words.binder.notSupplied
         }
       : {
           kind: 'table',
@@ -41,13 +42,16 @@ export function drawingsSection(context: PageContext): Section {
             one.surveyTolerance ? stated(`±${showStated(one.surveyTolerance)}`) : notSupplied(words),
             orNotSupplied(one.transmittal, words),
             one.copies.length === 0 ? notSupplied(words) : stated(one.copies.join('; '))
-          ])
+          ]),
+          ...(plan.drawing.sheet
+            ? { notes: [words.drawing.ownNote(ownSheet(context), sheets.map(one => one.number).join(', '))] }
+            : {})
         }
   return {
     id: 'record-drawings',
     title: words.closeout.sections.drawings,
     newPage: false,
-    notSupplied: sheets.length === 0 && context.plan.drawing.marks.length === 0,
+    notSupplied: sheets.length === 0 && plan.drawing.marks.length === 0,
     blocks: [
       { kind: 'paragraph', text: w.lead },
       list,

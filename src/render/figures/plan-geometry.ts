@@ -13,6 +13,10 @@ export function shared(a: Box, b: Box): number {
   return wide > 0 && high > 0 ? wide * high : 0
 }
 
+export function grown({ x, y, width, height }: Box, by: number): Box {
+  return { x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by }
+}
+
 /** Whether a box lies wholly in another. */
 export function holds(outer: Box, { x, y, width, height }: Box): boolean {
   return x >= outer.x && y >= outer.y && x + width <= outer.x + outer.width && y + height <= outer.y + outer.height

@@ -1,5 +1,5 @@
 import type { Box } from '../svg.ts'
-import { cross, holds, lengthInside, shared } from './plan-geometry.ts'
+import { cross, grown, holds, lengthInside, shared } from './plan-geometry.ts'
 import type { Stroke } from './plan-geometry.ts'
 
 /** Somewhere that a name may stand. */
@@ -13,19 +13,23 @@ export interface Candidate {
 
 /** What a name should not cover, and how much that matters: by the area of a box, or by the length of a stroke. */
 export type Obstacle =
-  { readonly box: Box; readonly weight: number } | { readonly stroke: Stroke; readonly weight: number }
+  | { readonly box: Box; readonly weight: number }
+  /** `half` of its thickness, mm. */
+  | { readonly stroke: Stroke; readonly weight: number; readonly half?: number }
 
 /** Two names over each other are the worst. */
 const NAMES_TOUCH = 500
 const NAMES_MM2 = 1000
 /** A box touched at all. */
 const TOUCH = 20
+/** A stroke touched at all, as so many mm of it. */
+const STROKE_TOUCH_MM = 3
 /** A leader: each millimeter, through a name, across another. */
 const LEADER_MM = 0.5
 const LEADER_THROUGH = 60
 const LEADERS_CROSS = 25
 /** Over a line of the ground, by its weight. */
-const LEADER_OVER = 0.7
+const LEADER_OVER = 1.5
 /** It settles in two or three. */
 const PASSES = 8
 const NOTHING = 1e-9
@@ -92,16 +96,21 @@ function alone({ box, leader }: Candidate, obstacles: readonly Obstacle[]): numb
   if (leader) cost += LEADER_MM * Math.hypot(leader.to.x - leader.from.x, leader.to.y - leader.from.y)
   for (const obstacle of obstacles) {
     if ('stroke' in obstacle) {
-      cost += lengthInside(obstacle.stroke, box) * obstacle.weight
+      const inside = lengthInside(obstacle.stroke, grown(box, obstacle.half ?? 0))
+      if (inside > NOTHING) cost += (STROKE_TOUCH_MM + inside) * obstacle.weight
       if (leader && cross(leader, obstacle.stroke)) cost += LEADER_OVER * obstacle.weight
       continue
     }
     const common = shared(box, obstacle.box)
     if (common > NOTHING) cost += TOUCH + common * obstacle.weight
-    if (leader) cost += lengthInside(leader, obstacle.box) * obstacle.weight
+    // A leader begins at the corner of its own mark.
+    if (leader && !startsIn(leader, obstacle.box)) cost += lengthInside(leader, obstacle.box) * obstacle.weight
   }
   return cost
 }
+
+const startsIn = ({ from }: Stroke, { x, y, width, height }: Box): boolean =>
+  from.x > x && from.x < x + width && from.y > y && from.y < y + height
 
 function between(a: Candidate, b: Candidate): number {
   const common = shared(a.box, b.box)

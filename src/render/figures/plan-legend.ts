@@ -3,7 +3,7 @@ import { textEm } from '../letter-widths.ts'
 import { element, label, line, rect, rounded } from '../svg.ts'
 import type { Box } from '../svg.ts'
 import { patternFill } from './plan-pattern.ts'
-import { planStroke, planSymbol } from './plan-symbols.ts'
+import { asideMark, planStroke, planSymbol } from './plan-symbols.ts'
 
 const ROW_MM = 4.6
 const COLUMN_MM = 58
@@ -13,8 +13,8 @@ const SWATCH = { width: 9, height: 3.6 } as const
 /** From the sign to its words, and from them to the next column, mm. */
 const GAP_MM = 2
 
-/** Words on the sheet beside or below the map: what the signs mean, and the title block in the corner. */
-export function planLegend(plan: PlanFigure): string {
+/** `aside`: whether a symbol is drawn beside its place. Words on the sheet beside or below the map: what the signs mean, and the title block in the corner. */
+export function planLegend(plan: PlanFigure, aside: boolean): string {
   const { legend, titleBlock, map, widthMm, heightMm } = plan
   if (!legend || !titleBlock) return ''
   const turned = map.widthMm < widthMm - 10
@@ -28,23 +28,26 @@ export function planLegend(plan: PlanFigure): string {
   const room: Box = turned
     ? { ...panel, height: panel.height - blockHigh - 3 }
     : { ...panel, width: panel.width - COLUMN_MM - 3 }
-  return rows(plan, room) + titleOf(titleBlock, block)
+  return rows(plan, room, aside) + titleOf(titleBlock, block)
 }
 
 /** The entries in columns, downwards; closer together where they are many. */
-function rows({ legend }: PlanFigure, room: Box): string {
+function rows({ legend }: PlanFigure, room: Box, aside: boolean): string {
   if (!legend) return ''
   const entries = [
     ...legend.areas.map(({ pattern, text }) => ({ draw: (box: Box) => swatch(box, pattern), text })),
-    ...legend.symbols.map(({ symbol, text }) => ({
-      draw: (box: Box) => {
-        const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
-        if (symbol !== 'tie') return planSymbol(symbol, { x, y })
-        const tick = (at: number) => line(at, y - 1.1, at, y + 1.1, { class: 'plan-tie' })
-        return line(box.x, y, box.x + box.width, y, { class: 'plan-tie' }) + tick(box.x) + tick(box.x + box.width)
-      },
-      text
-    })),
+    ...legend.symbols
+      .filter(one => aside || one.symbol !== 'aside')
+      .map(({ symbol, text }) => ({
+        draw: (box: Box) => {
+          const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+          if (symbol === 'aside') return asideMark({ x: x + 3, y: y - 0.6 }, { x: x - 3, y: y + 0.6 })
+          if (symbol !== 'tie') return planSymbol(symbol, { x, y })
+          const tick = (at: number) => line(at, y - 1.1, at, y + 1.1, { class: 'plan-tie' })
+          return line(box.x, y, box.x + box.width, y, { class: 'plan-tie' }) + tick(box.x) + tick(box.x + box.width)
+        },
+        text
+      })),
     ...legend.lines.map(({ kind, text }) => ({
       draw: ({ x, y, width, height }: Box) => planStroke(kind, `M${x} ${y + height / 2}H${x + width}`),
       text

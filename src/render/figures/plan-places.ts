@@ -32,20 +32,39 @@ const LED_MM = 1.6
 /** Beside a mark, or farther off with a line that leads to it; `away` is half the size of the mark. */
 export function besideMark(spot: Spot, size: Size, away: number): Candidate[] {
   const close = CLOSE.map(([degrees, dislike]) => candidate(spot, size, away, away + CLOSE_MM, degrees, dislike))
-  const off = RINGS.flatMap(ring =>
-    Array.from({ length: ROUND }, (_, index) =>
-      candidate(spot, size, away, away + ring, (index * 360) / ROUND, RING_DISLIKE + ring * 0.3)
-    )
-  )
+  const off = RINGS.flatMap(ring => {
+    const at = (degrees: number, share?: number) =>
+      candidate(
+        spot,
+        size,
+        away,
+        away + ring,
+        degrees,
+        RING_DISLIKE + ring * 0.3 + (share === undefined ? 0 : 0.5),
+        share
+      )
+    const round = Array.from({ length: ROUND }, (_, index) => at((index * 360) / ROUND))
+    // Straight above and below, also with the line at one of its ends.
+    return [...round, ...[-90, 90].flatMap(degrees => [at(degrees, 0.1), at(degrees, 0.9)])]
+  })
   return [...close, ...off]
 }
 
-function candidate(spot: Spot, size: Size, away: number, reach: number, degrees: number, dislike: number): Candidate {
+/** `share`: how far along the name its line ends; by the direction where it is not given. */
+function candidate(
+  spot: Spot,
+  size: Size,
+  away: number,
+  reach: number,
+  degrees: number,
+  dislike: number,
+  share?: number
+): Candidate {
   const angle = (degrees * Math.PI) / 180
   const [east, south] = [Math.cos(angle), Math.sin(angle)]
   const part = (direction: number) => (direction > 0.35 ? 0 : direction < -0.35 ? 1 : 0.5)
   const box = {
-    x: spot.x + east * reach - part(east) * size.width,
+    x: spot.x + east * reach - (share ?? part(east)) * size.width,
     y: spot.y + south * reach - part(south) * size.height,
     ...size
   }

@@ -66,6 +66,16 @@ export function planSymbol(symbol: PlanSymbol | 'point', { x, y }: Spot): string
   }
 }
 
+/** From the edge of a symbol that is drawn beside its place back to that place. */
+export function asideMark(drawn: Spot, { x, y }: Spot): string {
+  const long = Math.hypot(x - drawn.x, y - drawn.y)
+  const share = Math.min(1, MARK_MM / long)
+  return (
+    line(drawn.x + (x - drawn.x) * share, drawn.y + (y - drawn.y) * share, x, y, { class: 'plan-leader' }) +
+    element('circle', { cx: x, cy: y, r: 0.45, class: 'plan-solid' })
+  )
+}
+
 /** How a line is drawn, from the bottom stroke to the top one: class and dash. */
 const STROKES: Readonly<Record<PlanStroke, readonly Readonly<Record<string, string | number>>[]>> = {
   curb: [

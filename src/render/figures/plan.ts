@@ -10,7 +10,8 @@ import { patternFill } from './plan-pattern.ts'
 import type { Spot } from './plan-pattern.ts'
 import { alongLine, besideMark, inShape } from './plan-places.ts'
 import { planLegend } from './plan-legend.ts'
-import { MARK_MM, planStroke, planSymbol } from './plan-symbols.ts'
+import { MARK_MM, asideMark, planStroke, planSymbol } from './plan-symbols.ts'
+import { spreadMarks } from './plan-spread.ts'
 import { dimension, placeTies } from './plan-ties.ts'
 import type { PlacedTie } from './plan-ties.ts'
 
@@ -41,12 +42,16 @@ interface Wanted {
   readonly candidates: readonly Candidate[]
 }
 
+/** A mark with its place and where its symbol is drawn. */
+type LaidMark = PlanMark & { readonly place: Spot; readonly drawn: Spot }
+
 /** A plan on paper: where everything is, before it is drawn. */
 interface Laid {
   readonly at: (spot: PlanSpot) => Spot
   readonly frame: Box
   readonly areas: readonly (PlanArea & { readonly shape: readonly Spot[] })[]
   readonly ties: readonly PlacedTie[]
+  readonly marks: readonly LaidMark[]
   readonly furniture: ReturnType<typeof furniture>
 }
 
@@ -66,10 +71,14 @@ export function planFigure(plan: PlanFigure): string {
     clippedTo(frame, ground + lines + ties.map(dimension).join('')),
     names.map(leader).join(''),
     plan.points.map(point => planSymbol('point', at(point))).join(''),
-    plan.marks.map(mark => planSymbol(mark.symbol, at(mark))).join(''),
+    laid.marks.map(one => planSymbol(one.symbol, one.drawn)).join(''),
+    laid.marks
+      .filter(isAside)
+      .map(one => asideMark(one.drawn, one.place))
+      .join(''),
     names.map(words).join(''),
     laid.furniture.map(one => one.svg).join(''),
-    planLegend(plan)
+    planLegend(plan, laid.marks.some(isAside))
   ].join('')
   const svg = figure(plan.widthMm, plan.heightMm, plan.alt, inner)
   return svg.replace('<svg', `<svg style="width:${rounded(plan.widthMm)}mm;height:${rounded(plan.heightMm)}mm"`)
@@ -84,7 +93,9 @@ function layOut(plan: PlanFigure): Laid {
   const at = projection(plan)
   const { map } = plan
   const frame: Box = { x: map.xMm, y: map.yMm, width: map.widthMm, height: map.heightMm }
-  const symbols = symbolBoxes(plan, at)
+  const drawn = spreadMarks(plan.marks.map(one => ({ symbol: one.symbol, at: at(one) })))
+  const marks = plan.marks.map((one, index) => ({ ...one, place: at(one), drawn: drawn[index] ?? at(one) }))
+  const symbols = symbolBoxes(plan, marks, at)
   const ties = placeTies(
     plan.ties.map(one => ({ from: at(one.from), to: at(one.to), text: one.text })),
     symbols
@@ -94,12 +105,13 @@ function layOut(plan: PlanFigure): Laid {
     frame,
     areas: plan.areas.map(one => ({ ...one, shape: one.points.map(at) })),
     ties,
+    marks,
     furniture: furniture(plan, frame, [...symbols, ...ties.flatMap(one => one.covers)])
   }
 }
 
-function symbolBoxes({ marks, points }: PlanFigure, at: Laid['at']): Box[] {
-  return [...marks.map(one => markBox(one, at(one))), ...points.map(one => square(at(one), POINT_MM))]
+function symbolBoxes({ points }: PlanFigure, marks: readonly LaidMark[], at: Laid['at']): Box[] {
+  return [...marks.map(one => markBox(one, one.drawn)), ...points.map(one => square(at(one), POINT_MM))]
 }
 
 function markBox({ symbol }: PlanMark, { x, y }: Spot): Box {
@@ -108,7 +120,8 @@ function markBox({ symbol }: PlanMark, { x, y }: Spot): Box {
 }
 
 /** What a name should keep clear of: weights by how much it would hide. */
-const WEIGHTS = { symbol: 40, tie: 40, furniture: 400, thick: 4, thin: 2, outline: 1.5, pattern: 2.5 } as const
+const WEIGHTS = { symbol: 40, tie: 40, furniture: 400, thick: 4, thin: 2, outline: 1.5, pattern: 8 } as const
+const THICK_HALF_MM = 0.4
 const THICK: ReadonlySet<PlanLine['kind']> = new Set(['wall', 'building', 'main', 'sleeve', 'curb'])
 
 function namesOn(plan: PlanFigure, laid: Laid): PlacedName[] {
@@ -124,16 +137,16 @@ function namesOn(plan: PlanFigure, laid: Laid): PlacedName[] {
   })
 }
 
-function wantedNames(plan: PlanFigure, { at, areas }: Laid): Wanted[] {
+function wantedNames(plan: PlanFigure, { at, areas, marks }: Laid): Wanted[] {
   const small = (text: string): Line[] => [{ text, size: SMALL_MM, strong: false }]
   const patterned = areas
     .filter(one => one.pattern !== undefined)
     .map(({ shape }) => ({ shape, around: boxAround(shape) }))
   const offPatterns = (candidates: readonly Candidate[]) => candidates.map(one => onGround(one, patterned))
   const wanted = [
-    ...plan.marks.map(mark => {
+    ...marks.map(mark => {
       const lines = [{ text: mark.label, size: NAME_MM, strong: true }, ...(mark.holds ? small(mark.holds) : [])]
-      return { lines, candidates: offPatterns(besideMark(at(mark), sizeOf(lines), MARK_MM * 1.3)) }
+      return { lines, candidates: offPatterns(besideMark(mark.drawn, sizeOf(lines), MARK_MM * 1.3)) }
     }),
     ...plan.points.map(point => {
       const lines = small(point.label)
@@ -168,10 +181,10 @@ function onGround(
   return hidden === 0 ? one : { ...one, dislike: one.dislike + hidden * WEIGHTS.pattern }
 }
 
-function obstaclesOf(plan: PlanFigure, { at, areas, ties, furniture: pieces }: Laid): Obstacle[] {
+function obstaclesOf(plan: PlanFigure, { at, areas, ties, marks, furniture: pieces }: Laid): Obstacle[] {
   const boxes = (all: readonly Box[], weight: number): Obstacle[] => all.map(box => ({ box, weight }))
   return [
-    ...boxes(symbolBoxes(plan, at), WEIGHTS.symbol),
+    ...boxes(symbolBoxes(plan, marks, at), WEIGHTS.symbol),
     ...boxes(
       ties.flatMap(one => one.covers),
       WEIGHTS.tie
@@ -183,8 +196,8 @@ function obstaclesOf(plan: PlanFigure, { at, areas, ties, furniture: pieces }: L
     ...ties.map(stroke => ({ stroke, weight: WEIGHTS.thin })),
     ...areas.flatMap(({ shape }) => strokesOf(shape, true).map(stroke => ({ stroke, weight: WEIGHTS.outline }))),
     ...plan.lines.flatMap(one => {
-      const weight = THICK.has(one.kind) ? WEIGHTS.thick : WEIGHTS.thin
-      return [...strokesOf(one.points.map(at)), ...strokesOf(ringOf(one, at))].map(stroke => ({ stroke, weight }))
+      const [weight, half] = THICK.has(one.kind) ? [WEIGHTS.thick, THICK_HALF_MM] : [WEIGHTS.thin, 0]
+      return [...strokesOf(one.points.map(at)), ...strokesOf(ringOf(one, at))].map(stroke => ({ stroke, weight, half }))
     })
   ]
 }
@@ -245,6 +258,8 @@ function leader({ leader: stroke }: PlacedName): string {
   if (!stroke) return ''
   return line(stroke.from.x, stroke.from.y, stroke.to.x, stroke.to.y, { class: 'plan-leader' })
 }
+
+const isAside = ({ drawn, place }: LaidMark): boolean => drawn.x !== place.x || drawn.y !== place.y
 
 /** A pattern stops short of a name that stands on it. */
 function clearing({ x, y, width, height }: PlacedName, areas: Laid['areas']): string {

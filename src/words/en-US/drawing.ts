@@ -35,6 +35,7 @@ export const drawingWords = {
   valve: 'Valve',
   point: 'Permanent point',
   tie: 'Tie, measured distance',
+  aside: 'True place of a symbol',
   lines: {
     curb: 'Curb',
     'road edge': 'Edge of the road',
@@ -55,6 +56,8 @@ export const drawingWords = {
   scale: (ratio: number) => `1:${ratio}`,
   scaleFeet: (feet: number, ratio: number) => `1 in = ${feet} ft (1:${ratio})`,
   heading: 'RECORD DRAWING',
+  ownNote: (own: string, signed: string) =>
+    `${own}, the plan of this binder, is drawn from the site file at a scale of its own. It does not take the place of ${signed}.`,
   caption: (scale: string) =>
     `As installed, ${scale} when printed at full size. Measure by the scale bar where it was not.`,
   title: (site: string) => `Record drawing, ${site}`,
@@ -63,6 +66,7 @@ export const drawingWords = {
   block: {
     site: 'Site',
     sheet: 'Sheet',
+    ownSheet: (own: string, signed: string) => (signed === '' ? own : `${own}; signed: ${signed}`),
     dated: 'Dated',
     revision: 'Revision',
     scale: 'Scale',

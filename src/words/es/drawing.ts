@@ -35,6 +35,7 @@ export const drawingWords = {
   valve: 'Válvula',
   point: 'Punto permanente desde el que se mide',
   tie: 'Medida de referencia',
+  aside: 'Lugar real de un símbolo',
   lines: {
     curb: 'Bordillo',
     'road edge': 'Borde de la calzada',
@@ -55,6 +56,8 @@ export const drawingWords = {
   scale: (ratio: number) => `1:${ratio}`,
   scaleFeet: (feet: number, ratio: number) => `1 in = ${feet} ft (1:${ratio})`,
   heading: 'PLANO DE OBRA EJECUTADA',
+  ownNote: (own: string, signed: string) =>
+    `${own}, el plano de esta carpeta, se dibuja a partir del archivo del sitio a una escala propia. No sustituye a ${signed}.`,
   caption: (scale: string) =>
     `Tal como se instaló, ${scale} impreso a tamaño completo. Si no, mida con la barra de escala.`,
   title: (site: string) => `Plano de obra ejecutada, ${site}`,
@@ -63,6 +66,7 @@ export const drawingWords = {
   block: {
     site: 'Emplazamiento',
     sheet: 'Plano',
+    ownSheet: (own: string, signed: string) => (signed === '' ? own : `${own}; firmado: ${signed}`),
     dated: 'Fecha',
     revision: 'Revisión',
     scale: 'Escala',
