@@ -43,7 +43,8 @@ export function batteryYear(group: BatteryGroup, context: PageContext): Block[] 
     title: w.alt(group.ids, fitted, dueOn, roundedText(sum(pulses), 0), visit?.name),
     unit: w.unit,
     months: months.map((month, index) => ({
-      label: monthLabel(month, index, words),
+      label: words.time.months[monthOf(month.from) - 1] ?? '',
+      ...(index === 0 || monthOf(month.from) === 1 ? { year: month.from.slice(0, 4) } : {}),
       pulses: pulses[index] ?? 0,
       text: roundedText(pulses[index] ?? 0, 0)
     })),
@@ -82,12 +83,6 @@ function following(months: readonly WholeMonth[]): WholeMonth {
 function pulsesIn({ from, days }: WholeMonth, byMonth: readonly number[], fitted: IsoDate, dueOn: IsoDate): number {
   const [start, end] = [from > fitted ? from : fitted, addDays(from, days) < dueOn ? addDays(from, days) : dueOn]
   return ((byMonth[monthOf(from) - 1] ?? 0) * Math.max(0, daysBetween(start, end))) / days
-}
-
-/** "Apr"; the first one and each January carry the year. */
-function monthLabel({ from }: WholeMonth, index: number, { power, time }: PageContext['words']): string {
-  const short = time.months[monthOf(from) - 1] ?? ''
-  return index === 0 || monthOf(from) === 1 ? power.year.months(short, from.slice(2, 4)) : short
 }
 
 /** Stretches of days in season, as shares. */

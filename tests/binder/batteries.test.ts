@@ -67,7 +67,7 @@ describe('the battery section', () => {
       )
     )
     expect(figure?.months).toHaveLength(13)
-    expect(figure?.months[0]).toEqual({ label: 'Apr 26', pulses: 30, text: '30' })
+    expect(figure?.months[0]).toEqual({ label: 'Apr', year: '2026', pulses: 30, text: '30' })
     expect(figure?.months[1]?.pulses).toBe(62)
     expect(figure?.months[12]).toMatchObject({ label: 'Apr', pulses: 30 })
     expect(figure?.marks.map(({ kind }) => kind)).toEqual(['fitted', 'today', 'visit', 'due'])

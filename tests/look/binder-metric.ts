@@ -478,7 +478,7 @@ export const BINDER_METRIC: Binder = {
             title: 'K3: fitted 2026-03-20, due 2027-03-20, 744 pulses between, change at: visit that ends the season.',
             unit: 'pulses a month',
             months: [
-              ['Mar 26', 0],
+              ['Mar', 0, '2026'],
               ['Apr', 90],
               ['May', 124],
               ['Jun', 120],
@@ -488,10 +488,15 @@ export const BINDER_METRIC: Binder = {
               ['Oct', 42],
               ['Nov', 0],
               ['Dec', 0],
-              ['Jan 27', 0],
+              ['Jan', 0, '2027'],
               ['Feb', 0],
               ['Mar', 0]
-            ].map(([label, pulses]) => ({ label: String(label), pulses: Number(pulses), text: String(pulses) })),
+            ].map(([label, pulses, year]) => ({
+              label: String(label),
+              pulses: Number(pulses),
+              text: String(pulses),
+              ...(year === undefined ? {} : { year: String(year) })
+            })),
             seasons: [{ from: 31 / 396, to: 229 / 396 }],
             seasonLabel: 'watering season',
             marks: [

@@ -27,19 +27,35 @@ describe('the battery’s year', () => {
     for (const { label } of year.months) expect(svg).toContain(`>${label}<`)
   })
 
-  it('of two years names those that carry a year, and of the others as many as keep clear', () => {
-    const months = Array.from({ length: 25 }, (_, index) => ({
-      label: index % 12 === 10 ? `Jan ${27 + Math.floor(index / 12)}` : 'Mar',
+  it('of three years names every month, and each year below its first, all clear of each other', () => {
+    const months = Array.from({ length: 36 }, (_, index) => ({
+      label: 'Mar',
       pulses: 1,
-      text: '1'
+      text: '1',
+      ...(index % 12 === 10 || index === 0 ? { year: '2027' } : {})
     }))
-    const names = [...figureSvg({ ...year, months }).matchAll(/<text x="([\d.]+)"[^>]*class="month"[^>]*>([^<]*)</gu)]
-      .map(([, x, name = '']) => ({ x: Number(x), half: (name.length * 0.6 * 6.6) / 2, name }))
-      .sort((a, b) => a.x - b.x)
-    expect(names.map(one => one.name)).toContain('Jan 27')
-    expect(names.length).toBeGreaterThan(15)
-    for (const [index, one] of names.slice(1).entries())
-      expect(one.x - one.half).toBeGreaterThan((names[index]?.x ?? 0) + (names[index]?.half ?? 0))
+    const names = [
+      ...figureSvg({ ...year, months }).matchAll(/<text x="([\d.]+)"[^>]*class="month"[^>]*>([^<]*)</gu)
+    ].map(([, x, name = '']) => ({ x: Number(x), half: (name.length * 0.6 * 6.6) / 2, name }))
+    for (const [name, count] of [
+      ['Mar', 36],
+      ['2027', 4]
+    ] as const) {
+      const row = names.filter(one => one.name === name).sort((a, b) => a.x - b.x)
+      expect(row).toHaveLength(count)
+      expect((row[0]?.x ?? 0) - (row[0]?.half ?? 0)).toBeGreaterThanOrEqual(4)
+      for (const [index, one] of row.slice(1).entries())
+        expect(one.x - one.half).toBeGreaterThan((row[index]?.x ?? 0) + (row[index]?.half ?? 0))
+    }
+  })
+
+  it('no upright crosses a figure or the words of a day: they are drawn after all of them', () => {
+    const svg = figureSvg(year)
+    const uprights = [...svg.matchAll(/<path d="M([\d.]+) [\d.]+L\1 [\d.]+" class="(?:outline|heavy)/gu)].map(
+      one => one.index
+    )
+    expect(uprights).toHaveLength(3)
+    for (const words of ['>100<', '>50<', '>fitted ']) expect(svg.indexOf(words)).toBeGreaterThan(Math.max(...uprights))
   })
 
   it('names every day that matters, and the words of days close together stand in rows of their own', () => {

@@ -12,8 +12,10 @@ export interface BatteryYearFigure {
 }
 
 export interface BatteryYearMonth {
-  /** "Apr", with the year where it begins: "Jan 27". */
+  /** "Apr". */
   readonly label: string
+  /** "2027", below the first month and below each January. */
+  readonly year?: string
   readonly pulses: number
   readonly text: string
 }

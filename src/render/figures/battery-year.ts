@@ -11,10 +11,14 @@ const TEXT = 7
 const MONTH = 6.6
 const BARS = 70
 const WIDEST = 22
+/** Below the bars: names of the months, years. */
+const FOOT = 30
+/** Half of the width of a year. */
+const YEAR_HALF = monoWidth('2000', MONTH) / 2
 
 /**
  * From fitted to due: bars of pulses on a heavy line, the season hatched behind them, and each day that matters as an upright with its words
- * above. Uprights are told apart by their stroke and their head, so that a photocopy keeps them.
+ * above. Uprights are told apart by their stroke and their head, so that a photocopy keeps them; words and figures stand over all of them.
  */
 export function batteryYearFigure(year: BatteryYearFigure): string {
   const { title, unit, months, seasons, seasonLabel, marks } = year
@@ -30,19 +34,24 @@ export function batteryYearFigure(year: BatteryYearFigure): string {
   const uprights = marks.map((mark, index) => {
     const flag = flags[index]
     const y = HEAD + ROW * ((rows[index] ?? 0) + 1)
-    const words = flag ? onPatch(flag, y - 2, mark.label) : ''
-    return upright(mark, at(mark.at), y, base) + words
+    return {
+      line: upright(mark, at(mark.at), y, base),
+      words: flag ? onPatch(flag, y - 2, mark.label) : ''
+    }
   })
+  const drawn = bars(months, base)
   const key =
     label(LEFT, 9, unit, { class: 'unit' }) +
     (seasonLabel === undefined ? '' : seasonKey(seasonLabel, LEFT + unit.length * 5 + 16))
   const inner =
     bands.join('') +
-    bars(months, base) +
+    drawn.map(one => one.bar).join('') +
     line(LEFT, base, WIDTH - RIGHT, base, { class: 'heavy' }) +
-    uprights.join('') +
+    uprights.map(one => one.line).join('') +
+    uprights.map(one => one.words).join('') +
+    drawn.map(one => one.words).join('') +
     key
-  return figure(WIDTH, base + 23, title, inner)
+  return figure(WIDTH, base + FOOT, title, inner)
 }
 
 function seasonKey(text: string, x: number): string {
@@ -52,38 +61,23 @@ function seasonKey(text: string, x: number): string {
   )
 }
 
-function bars(months: BatteryYearFigure['months'], base: number): string {
+/** Each month's bar, and its figure, name and year. */
+function bars(months: BatteryYearFigure['months'], base: number): { readonly bar: string; readonly words: string }[] {
   const step = (WIDTH - LEFT - RIGHT) / Math.max(months.length, 1)
   const most = Math.max(...months.map(({ pulses }) => pulses), 0)
   // Room above the highest bar for its number.
   const scale = most > 0 ? (BARS - 14) / most : 0
-  const named = namesWithRoom(months, step)
-  return months
-    .map(({ label: name, pulses, text }, index) => {
-      const middle = LEFT + (index + 0.5) * step
-      const height = Math.max(0, pulses) * scale
-      const width = Math.min(step * 0.6, WIDEST)
-      const box = { x: middle - width / 2, y: base - height, width, height }
-      const number = pulses > 0 ? centered(middle, box.y - 3, text) : ''
-      const bar = height > 0 ? rect(box, { class: 'solid' }) : ''
-      const month = named.has(index) ? label(middle, base + 16, name, { class: 'month', 'text-anchor': 'middle' }) : ''
-      return bar + number + month
-    })
-    .join('')
-}
-
-/** Of months too close for all their names, those that carry a year go first, and then every one that keeps clear of them. */
-function namesWithRoom(months: BatteryYearFigure['months'], step: number): ReadonlySet<number> {
-  const clear = (one: number, other: number): boolean => {
-    const halves = [one, other].map(index => monoWidth(months[index]?.label ?? '', MONTH) / 2)
-    return Math.abs(one - other) * step >= (halves[0] ?? 0) + (halves[1] ?? 0) + 2
-  }
-  const all = months.map((_, index) => index)
-  const isFirst = (index: number): boolean => months[index]?.label.includes(' ') === true
-  const kept = new Set<number>()
-  for (const index of [...all.filter(isFirst), ...all.filter(one => !isFirst(one))])
-    if ([...kept].every(one => clear(one, index))) kept.add(index)
-  return kept
+  const below = (middle: number, y: number, text = '') =>
+    text === '' ? '' : label(middle, y, text, { class: 'month', 'text-anchor': 'middle' })
+  return months.map(({ label: name, year, pulses, text }, index) => {
+    const middle = LEFT + (index + 0.5) * step
+    const height = Math.max(0, pulses) * scale
+    const width = Math.min(step * 0.6, WIDEST)
+    const box = { x: middle - width / 2, y: base - height, width, height }
+    const number = pulses > 0 ? centered(middle, box.y - 3, text) : ''
+    const names = below(middle, base + 16, name) + below(Math.max(middle, LEFT + YEAR_HALF), base + 24, year)
+    return { bar: height > 0 ? rect(box, { class: 'solid' }) : '', words: number + names }
+  })
 }
 
 function upright({ kind }: BatteryYearMark, x: number, top: number, base: number): string {

@@ -71,8 +71,7 @@ export const powerWords = {
     visit: (visit: string, on: string) => `${visit} ${on}`,
     dateCode: (on: string) => `date code ${on}`,
     caption: (ids: string, because: string, code: string | undefined) =>
-      `${ids}: due by ${because}.${code === undefined ? '' : ` Date code of the cells: ${code}.`} Months at either end are counted in part.`,
-    months: (short: string, year: string) => `${short} ${year}`
+      `${ids}: due by ${because}.${code === undefined ? '' : ` Date code of the cells: ${code}.`} Months at either end are counted in part.`
   },
   pulses: {
     caption: 'Pulses of each month, as the programs run over the year',

@@ -71,8 +71,7 @@ export const powerWords = {
     visit: (visit: string, on: string) => `${visit} ${on}`,
     dateCode: (on: string) => `código de fecha ${on}`,
     caption: (ids: string, because: string, code: string | undefined) =>
-      `${ids}: vence por lo siguiente: ${because}.${code === undefined ? '' : ` Código de fecha de las pilas: ${code}.`} Los meses de los extremos se cuentan en parte.`,
-    months: (short: string, year: string) => `${short} ${year}`
+      `${ids}: vence por lo siguiente: ${because}.${code === undefined ? '' : ` Código de fecha de las pilas: ${code}.`} Los meses de los extremos se cuentan en parte.`
   },
   pulses: {
     caption: 'Impulsos de cada mes, según corren los programas durante el año',
