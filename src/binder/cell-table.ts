@@ -3,11 +3,12 @@ import type { SheetBattery } from '../model/power.ts'
 import { showStated } from '../units/show.ts'
 import type { Block, Value } from './blocks.ts'
 import type { PageContext } from './context.ts'
-import { batterySets, voltTexts } from './battery-sets.ts'
+import { batterySets, voltValues } from './battery-sets.ts'
 import { plate, stated } from './values.ts'
 
 /** The kinds of cells of a site: the volts they are judged by, the cold, and the shelf. */
-export function cellBlocks({ site, plan, words }: PageContext): Block[] {
+export function cellBlocks(context: PageContext): Block[] {
+  const { site, plan, words } = context
   const w = words.power.cells
   const used = [...plan.batteries.values()].filter(one => one.state !== 'none')
   if (used.length === 0) return []
@@ -17,16 +18,15 @@ export function cellBlocks({ site, plan, words }: PageContext): Block[] {
   )
   const rows = [...kinds.values()].flatMap(group => {
     const [first] = group
-    const [set] = batterySets(group, words)
+    const [set] = batterySets(group, context)
     if (!first || !set) return []
-    const volts = set.volts && voltTexts(set.volts, words)
-    const below = changeBelow(sheetOf(first.controller))
+    const volts = voltValues(set, words)
     return [
       [
         stated(set.name),
         stated(set.controllers, true),
-        volts ? memory(volts.newRest, w.memory) : stated('–'),
-        below === undefined ? (volts ? memory(volts.change, w.memory) : stated('–')) : plate(below),
+        volts.newRest,
+        volts.change,
         coldValue(first.kind, sheetOf(first.controller), words),
         stated(shelfText(first.kind, words))
       ]
@@ -42,8 +42,6 @@ export function cellBlocks({ site, plan, words }: PageContext): Block[] {
     }
   ]
 }
-
-const memory = (text: string, note: string): Value => ({ text, standing: 'common-practice', note })
 
 const changeBelow = (battery: SheetBattery | undefined): string | undefined =>
   battery?.changeBelow && showStated(battery.changeBelow)

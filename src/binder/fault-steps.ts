@@ -140,10 +140,10 @@ function ownFigures(id: FaultStepId, context: PageContext, { stations, controlle
   const w = words.faults
   if (id === 'battery') {
     const batteries = controllers.flatMap(one => plan.batteries.get(one.id) ?? []).filter(one => one.state !== 'none')
-    return batterySets(batteries, words).map(({ name, volts }) => {
-      if (!volts) return w.battery.unknown(name)
-      const { newRest, change, failed } = voltTexts(volts, words)
-      return w.battery.line(name, newRest, change, failed ?? '')
+    return batterySets(batteries, context).map(set => {
+      const { newRest = '', change = '', failed = '' } = voltTexts(set, words)
+      if (set.sheetChange !== undefined) return w.battery.bySheet(set.name, set.sheetChange, newRest, failed)
+      return set.volts ? w.battery.line(set.name, newRest, change, failed) : w.battery.unknown(set.name)
     })
   }
   const readings = stationReadings(context, stations)

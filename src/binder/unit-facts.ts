@@ -152,7 +152,9 @@ function sensorLine({ id, kind, wired, bypass }: Sensor, controller: string, { u
   const first =
     wired === 'in the common'
       ? w.line.stops(id, kind, controller)
-      : w.line.sensor(id, kind, wired ? w.wired[wired] : w.wired['own terminals'])
+      : wired
+        ? w.line.sensor(id, kind, w.wired[wired])
+        : w.line.wiringUnknown(id, kind)
   return bypass ? `${first} ${w.line.bypass(bypass)}` : first
 }
 

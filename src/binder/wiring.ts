@@ -228,7 +228,7 @@ function sensorRow(sensor: Sensor, context: PageContext): Wired {
     end: normally === 'closed' ? 'closed contact' : 'open contact',
     name: sensor.kind,
     place: sensor.box ?? '',
-    note: w.contact[normally]
+    note: sensor.normally ? w.contact[sensor.normally] : w.contactUnknown
   })
 }
 

@@ -161,7 +161,7 @@ describe('the volts of a battery', () => {
     because: '',
     state: 'ok'
   })
-  const sets = (...batteries: BatteryPlan[]) => batterySets(batteries, EN_US)
+  const sets = (...batteries: BatteryPlan[]) => batterySets(batteries, baseContext())
 
   it('are known for one 9 V alkaline and for four AA alkaline, by any of their names', () => {
     for (const [kind, count, change] of [
@@ -171,7 +171,7 @@ describe('the volts of a battery', () => {
     ] as const) {
       const [set] = sets(battery(kind, count))
       if (!set?.volts) throw new Error(kind)
-      expect(voltTexts(set.volts, EN_US).change).toBe(change)
+      expect(voltTexts(set, EN_US).change).toBe(change)
     }
   })
 
@@ -187,8 +187,27 @@ describe('the volts of a battery', () => {
   })
 
   it('say that they are from memory, on paper and on the page', () => {
-    expect(textOf(baseContext())).toContain('From memory; no published figure was found.')
+    expect(textOf(baseContext())).toContain('No published figure was found for what is from memory')
     expect(JSON.stringify(pageOf('7KQ3F9X').faults)).toContain('from memory')
+  })
+
+  it('are one figure wherever they stand: that of the product sheet comes before one from memory', () => {
+    const binder = makeBinder(demo('tinder-street-roof'))
+    const rows = ['batteries', 'faults'].flatMap(id =>
+      (binder.sections.find(one => one.id === id)?.blocks ?? []).flatMap(block =>
+        block.kind === 'table' && block.columns.some(one => one.label.startsWith('Change below')) ? [block] : []
+      )
+    )
+    expect(rows).toHaveLength(2)
+    for (const {
+      columns,
+      rows: [row]
+    } of rows) {
+      const value = row?.[columns.findIndex(one => one.label.startsWith('Change below'))]
+      expect(value).toMatchObject({ text: '8\u00a0V', standing: 'data-plate' })
+    }
+    const roof = boxPages.find(one => one.site === 'tinder-street-roof')
+    expect(spaced(JSON.stringify(roof?.page.faults[1]))).toContain('change below 8 V under load (product sheet)')
   })
 
   it('send to the product sheet where no figure is known', () => {

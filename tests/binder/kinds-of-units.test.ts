@@ -114,6 +114,13 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(depot.page('TY1')).toContain('no station of T1 waters though the program runs')
   })
 
+  it('a sensor whose wiring nobody supplied says so, at the box and in fault finding', () => {
+    const roof = demo('tinder-street-roof')
+    expect(roof.section('faults')).toContain('RS1 (rain): how it is wired is not supplied.')
+    expect(roof.page('PB1')).toContain('RS1 (rain): how it is wired is not supplied.')
+    expect(roof.binder).not.toContain('terminals of its own')
+  })
+
   it('a delay says what it is for, and that it is no fault', () => {
     expect(depot.section('controllers')).toContain('the well recovers')
     expect(coast.page('MS1')).toContain('M1 waits 20 s between stations: slow valves, which take 15 s to close.')

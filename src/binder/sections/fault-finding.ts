@@ -1,6 +1,6 @@
 import type { Block, Section, TableBlock, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
-import { batterySets, voltTexts } from '../battery-sets.ts'
+import { batterySets, voltValues } from '../battery-sets.ts'
 import { cautionBlock } from '../cautions.ts'
 import { stationReadings } from '../expected-readings.ts'
 import type { ReadingHere, StationReadings } from '../expected-readings.ts'
@@ -71,19 +71,14 @@ function siteTable({ id }: FaultStep, context: PageContext): Block[] {
   return []
 }
 
-function batteryTable({ plan, words }: PageContext): TableBlock[] {
+function batteryTable(context: PageContext): TableBlock[] {
+  const { plan, words } = context
   const w = words.faults.battery
-  const sets = batterySets([...plan.batteries.values()], words)
+  const sets = batterySets([...plan.batteries.values()], context)
   if (sets.length === 0) return []
-  const rows = sets.map(({ name, controllers, volts }): Value[] => {
-    if (!volts)
-      return [stated(name), ...[w.noFigure, w.noFigure, w.noFigure].map(text => stated(text)), stated(controllers)]
-    const { newRest, change, failed } = voltTexts(volts, words)
-    return [
-      stated(name),
-      ...[newRest, change, failed ?? w.noFigure].map((text): Value => ({ text, standing: 'common-practice' })),
-      stated(controllers, true)
-    ]
+  const rows = sets.map((set): Value[] => {
+    const { newRest, change, failed } = voltValues(set, words)
+    return [stated(set.name), newRest, change, failed, stated(set.controllers, true)]
   })
   return [
     {

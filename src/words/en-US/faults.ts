@@ -279,9 +279,13 @@ export const faultWords = {
     range: (least: string, most: string) => `${least} to ${most} V`,
     below: (volts: string) => `about ${volts} V`,
     noFigure: 'see product sheet',
-    note: 'From memory; no published figure was found. The product sheet comes first.',
+    note: 'No published figure was found for what is from memory; a product sheet comes before it.',
     line: (set: string, newRest: string, change: string, failed: string) =>
       `${set}: new ${newRest} at rest; change below ${change} under load${failed ? `; failed near ${failed}` : ''} (from memory; product sheet first).`,
+    bySheet: (set: string, change: string, newRest: string, failed: string) => {
+      const usual = [newRest && `new ${newRest} at rest`, failed && `failed near ${failed}`].filter(Boolean).join('; ')
+      return `${set}: change below ${change} under load (product sheet)${usual ? `; ${usual} (from memory)` : ''}.`
+    },
     unknown: (set: string) => `${set}: take the volts to change it at from the product sheet.`,
     pulse: (controllers: string, volts: string) =>
       `${controllers}: ${volts} at the terminals during the pulse (product sheet).`

@@ -295,9 +295,15 @@ export const faultWords = {
     range: (least: string, most: string) => `${least} a ${most} V`,
     below: (volts: string) => `unos ${volts} V`,
     noFigure: 'véase la ficha técnica',
-    note: 'De memoria; no se halló ninguna cifra publicada. La ficha técnica va primero.',
+    note: 'No se halló ninguna cifra publicada para lo que es de memoria; la ficha técnica va primero.',
     line: (set: string, newRest: string, change: string, failed: string) =>
       `${set}: nueva ${newRest} en reposo; cambiar por debajo de ${change} en carga${failed ? `; falla cerca de ${failed}` : ''} (de memoria; primero la ficha técnica).`,
+    bySheet: (set: string, change: string, newRest: string, failed: string) => {
+      const usual = [newRest && `nueva ${newRest} en reposo`, failed && `falla cerca de ${failed}`]
+        .filter(Boolean)
+        .join('; ')
+      return `${set}: cambiar por debajo de ${change} en carga (ficha técnica)${usual ? `; ${usual} (de memoria)` : ''}.`
+    },
     unknown: (set: string) => `${set}: tome de la ficha técnica los voltios a los que se cambia.`,
     pulse: (controllers: string, volts: string) =>
       `${controllers}: ${volts} en los bornes durante el impulso (ficha técnica).`
