@@ -50,7 +50,28 @@ function dayFigure(strip: StripPlan, context: PageContext): Block {
     lanes: lanesOf(strip, site),
     ...(load ? { load } : {})
   }
-  return { kind: 'figure', figure, caption: words.strips.day(nameOf(strip, context), day.on) }
+  return { kind: 'figure', figure, caption: dayCaption(strip, context) }
+}
+
+/** Speaks of what is drawn and of nothing else: without a rule there are no hours behind the lanes, without a flow nothing below them. */
+function dayCaption(strip: StripPlan, context: PageContext): string {
+  const { day } = strip
+  const { dayParts: w } = context.words.strips
+  return [
+    w.lead(nameOf(strip, context), day.on),
+    ...(day.allowed.length > 0 ? [w.hours] : context.site.wateringRules.length === 0 ? [w.noRule] : []),
+    ...(day.load.length > 0 ? [w.load] : [])
+  ].join(' ')
+}
+
+function weekCaption(strip: StripPlan, context: PageContext): string {
+  const { week } = strip
+  const { weekParts: w } = context.words.strips
+  return [
+    w.lead(nameOf(strip, context)),
+    ...(week.some(one => one.load.length > 0) ? [w.load] : []),
+    ...(week.some(one => one.allowed.length > 0) ? [w.hours] : [])
+  ].join(' ')
 }
 
 function lanesOf({ day, controllers }: StripPlan, site: Site): Strip['lanes'] {
@@ -146,7 +167,7 @@ function weekFigure(strip: StripPlan, context: PageContext): Block {
   const most = Math.max(0, ...week.flatMap(day => day.load.map(one => one.flowM3s)))
   return {
     kind: 'figure',
-    caption: w.week(nameOf(strip, context)),
+    caption: weekCaption(strip, context),
     figure: {
       figure: 'week-strip',
       title: w.weekTitle(strip.id),

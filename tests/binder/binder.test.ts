@@ -99,6 +99,18 @@ describe('the wire schedule', () => {
   })
 })
 
+describe('the captions of the watering day and week', () => {
+  const captions = (site: string) =>
+    sectionOf(site, 'controllers').blocks.flatMap(one => (one.kind === 'figure' ? [one.caption] : []))
+
+  it('speak of the hours allowed where a rule is on file, and only there', () => {
+    expect(captions('').map(one => /hours allowed/u.test(one))).toEqual([true, true])
+    const without = captions('watering-rules: []')
+    expect(without.map(one => /hours allowed/u.test(one))).toEqual([false, false])
+    expect(without[0]).toContain('No watering rule is on file.')
+  })
+})
+
 describe('figures in both unit systems', () => {
   it('are in feet and gallons for a US site and in meters for a metric one', () => {
     const us = texts(sectionOf('units: us', 'wires')) + texts(sectionOf('units: us', 'schedule'))

@@ -2,11 +2,19 @@
 export const stripWords = {
   title: 'Watering day and week',
   dayTitle: (name: string, date: string) => `Watering day, ${name}, ${date}`,
-  day: (controllers: string, date: string) =>
-    `The fullest night of the year for ${controllers}: from noon of ${date} to noon, by the legal clock. Hatched behind the lanes: the hours allowed. Below: what is drawn.`,
+  dayParts: {
+    lead: (controllers: string, date: string) =>
+      `The fullest night of the year for ${controllers}: from noon of ${date} to noon, by the legal clock.`,
+    hours: 'Hatched behind the lanes: the hours allowed.',
+    noRule: 'No watering rule is on file.',
+    load: 'Below: what is drawn.'
+  },
   weekTitle: (name: string) => `Watering week, ${name}`,
-  week: (controllers: string) =>
-    `The week of that night for ${controllers}. Each row runs from noon to noon; its hatched steps are what is drawn, the dashed frame the hours allowed on that day.`,
+  weekParts: {
+    lead: (controllers: string) => `The week of that night for ${controllers}. Each row runs from noon to noon.`,
+    load: 'Hatched steps: what is drawn.',
+    hours: 'Dashed frame: the hours allowed on that day.'
+  },
   onSupply: (supply: string, controllers: string) => `all controllers on ${supply} (${controllers})`,
   window: 'hours allowed',
   load: (unit: string) => `Flow, ${unit}`,

@@ -2,11 +2,19 @@
 export const stripWords = {
   title: 'Día y semana de riego',
   dayTitle: (name: string, date: string) => `Día de riego, ${name}, ${date}`,
-  day: (controllers: string, date: string) =>
-    `La noche más cargada del año para ${controllers}: de mediodía de ${date} a mediodía, por la hora legal. Rayado detrás de las franjas: las horas permitidas. Debajo: lo que se consume.`,
+  dayParts: {
+    lead: (controllers: string, date: string) =>
+      `La noche más cargada del año para ${controllers}: de mediodía de ${date} a mediodía, por la hora legal.`,
+    hours: 'Rayado detrás de las franjas: las horas permitidas.',
+    noRule: 'No consta ninguna norma de riego.',
+    load: 'Debajo: lo que se consume.'
+  },
   weekTitle: (name: string) => `Semana de riego, ${name}`,
-  week: (controllers: string) =>
-    `La semana de esa noche para ${controllers}. Cada fila va de mediodía a mediodía; sus escalones rayados son lo que se consume y el marco discontinuo, las horas permitidas ese día.`,
+  weekParts: {
+    lead: (controllers: string) => `La semana de esa noche para ${controllers}. Cada fila va de mediodía a mediodía.`,
+    load: 'Escalones rayados: lo que se consume.',
+    hours: 'Marco discontinuo: las horas permitidas ese día.'
+  },
   onSupply: (supply: string, controllers: string) => `todos los programadores de ${supply} (${controllers})`,
   window: 'horas permitidas',
   load: (unit: string) => `Caudal, ${unit}`,
