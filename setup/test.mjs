@@ -1,6 +1,7 @@
 import { Buffer } from 'node:buffer'
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { setPriority } from 'node:os'
 import { join } from 'node:path'
 import { PROJECT } from './browser.mjs'
 import { closingLine } from './closing-line.mjs'
@@ -16,20 +17,17 @@ await prepare()
 mkdirSync(join(PROJECT, '.cache'), { recursive: true })
 rmSync(RESULTS, { force: true })
 
-// None of the three keeps two cores busy. What they say is told whole, one after the other.
+// Tests wait for commands and browsers a quarter of their time; the three take what is left. What they say is told whole, after the tests.
 const looks = [
   run('Types', 'typescript/bin/tsc', ['--noEmit'], 'pipe'),
   run('Lint', 'eslint/bin/eslint.js', ['.', '--max-warnings', '0'], 'pipe'),
   run('Format', 'prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.'], 'pipe')
 ]
 tell()
-tell('Types, lint, format …')
-const steps = []
-for (const look of looks) steps.push(told(await look))
-tell()
-tell('Tests …')
+tell('Tests; types, lint and format beside them …')
 const reports = ['--reporter=default', '--reporter=json', `--outputFile.json=${RESULTS}`]
-steps.push(told(await run('Tests', 'vitest/vitest.mjs', ['run', ...reports, ...wanted], 'inherit')))
+const steps = [told(await run('Tests', 'vitest/vitest.mjs', ['run', ...reports, ...wanted], 'inherit'))]
+for (const look of looks) steps.push(told(await look))
 const notInOrder = steps.filter(one => !one.inOrder).map(one => one.name)
 
 tell()
@@ -47,6 +45,7 @@ async function run(name, program, args, output) {
     env: childEnv(process.env, process.stdout.isTTY === true),
     stdio: ['ignore', output, output]
   })
+  if (output === 'pipe') giveWay(child)
   const said = []
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', chunk => said.push(chunk))
   const code = await new Promise(resolve => {
@@ -54,6 +53,15 @@ async function run(name, program, args, output) {
     child.once('close', resolve)
   })
   return { name, inOrder: code === 0, said: Buffer.concat(said), took: duration(Date.now() - start) }
+}
+
+/** To the tests, whose browsers have a time to answer in. */
+function giveWay({ pid }) {
+  try {
+    if (pid) setPriority(pid, 15)
+  } catch {
+    // Where it may not, they share alike.
+  }
 }
 
 function told(step) {

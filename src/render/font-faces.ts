@@ -89,6 +89,7 @@ export const FONT_FACES: readonly FontFace[] = [
   atkinson('next', 'latin', LATIN, 400, 'italic'),
   atkinson('next', 'latin', LATIN, 700, 'normal'),
   atkinson('next', 'latin', LATIN, 800, 'normal'),
+  atkinson('next', 'latin', LATIN, 800, 'italic'),
   atkinson('next', 'latin-ext', LATIN_EXTENDED, 400, 'normal'),
   atkinson('next', 'latin-ext', LATIN_EXTENDED, 700, 'normal'),
   atkinson('mono', 'latin', LATIN, 400, 'normal'),

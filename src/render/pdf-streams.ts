@@ -1,13 +1,19 @@
-import { deflateSync, inflateSync } from 'node:zlib'
+import { inflateSync } from 'node:zlib'
+import { zlibSync } from 'fflate'
 import { isStream } from './pdf-file.ts'
 
 /** The level that browsers pack at; higher ones take longer and gain little. */
 const LEVEL = 6
 
 /**
- * The objects with what is packed packed anew. What a browser's own packer gives depends on the processor it runs on, and now and then on
- * what its memory held before; the same content then has other bytes. ISO 32000-1:2008, 7.3.8 and 7.4.4.
+ * Packs, ISO 32000-1:2008, 7.4.4, the same bytes on every machine: the packers of browsers and of Node choose by what the processor can do, and
+ * by their version.
  */
+export function packed(plain: Uint8Array): Buffer {
+  return Buffer.from(zlibSync(plain, { level: LEVEL }))
+}
+
+/** The objects with what is packed packed anew, so that the same content has the same bytes. ISO 32000-1:2008, 7.3.8. */
 export function withEvenStreams(objects: ReadonlyMap<number, string>): Map<number, string> {
   return new Map([...objects].map(([number, object]) => [number, packedAnew(object)]))
 }
@@ -16,9 +22,9 @@ export function withEvenStreams(objects: ReadonlyMap<number, string>): Map<numbe
 function packedAnew(object: string): string {
   const plain = unpacked(object)
   if (!plain) return object
-  const packed = deflateSync(plain, { level: LEVEL })
-  const head = object.slice(0, STREAM.exec(object)?.index).replace(/\/Length \d+/u, `/Length ${packed.length}`)
-  return `${head}stream\n${packed.toString('latin1')}\nendstream`
+  const body = packed(plain)
+  const head = object.slice(0, STREAM.exec(object)?.index).replace(/\/Length \d+/u, `/Length ${body.length}`)
+  return `${head}stream\n${body.toString('latin1')}\nendstream`
 }
 
 const STREAM = /stream\r?\n/u

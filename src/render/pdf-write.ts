@@ -1,10 +1,7 @@
 import { createHash } from 'node:crypto'
-import { deflateSync } from 'node:zlib'
 import { isStream } from './pdf-file.ts'
 import type { PdfFile } from './pdf-file.ts'
-
-/** The highest, 9, takes four times as long and wins a hundredth of the file. */
-const LEVEL = 6
+import { packed } from './pdf-streams.ts'
 
 /** Small objects are packed this many to a stream; more gain little and slow a reader that wants one. */
 const PACKED_TOGETHER = 400
@@ -84,6 +81,6 @@ function crossReference(entries: ReadonlyMap<number, Entry>, size: number, file:
 }
 
 function stream(keys: string, content: Buffer): string {
-  const packed = deflateSync(content, { level: LEVEL })
-  return `<<${keys} /Filter /FlateDecode /Length ${packed.byteLength}>> stream\n${packed.toString('latin1')}\nendstream`
+  const body = packed(content)
+  return `<<${keys} /Filter /FlateDecode /Length ${body.byteLength}>> stream\n${body.toString('latin1')}\nendstream`
 }

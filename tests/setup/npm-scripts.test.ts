@@ -55,7 +55,7 @@ describe('npm test', () => {
   it('runs types, lint, format and tests, announces each with its time, and ends with the counts alone on a line', () => {
     const { lines, status } = run('test.mjs', tools({}))
     const steps = lines.filter(line => /^(?:Types|Lint|Format|Tests): in order, [\d.]+ s$/u.test(line))
-    expect(steps.map(line => line.split(':')[0])).toEqual(['Types', 'Lint', 'Format', 'Tests'])
+    expect(steps.map(line => line.split(':')[0])).toEqual(['Tests', 'Types', 'Lint', 'Format'])
     expect(lines.at(-1)).toBe('3 passed, 0 failed')
     expect(status).toBe(0)
   })
