@@ -56,6 +56,8 @@ export interface TableBlock {
   }[]
   readonly rows: readonly (readonly Value[])[]
   readonly notes?: readonly string[]
+  /** Rows, from 0, that head the next one and stay with it. */
+  readonly leads?: readonly number[]
   /** Set sideways where the table is wider than a portrait page. */
   readonly wide?: boolean
   /** Empty ruled lines to be filled in by hand. */

@@ -1,7 +1,7 @@
 import { sum } from '../base/collections.ts'
 
 /** Letters of small print on a whole line, and those that the mark of an item takes. */
-const LINE = 130
+const LINE = 135
 const MARK = 4
 
 /** Shares of the left column, by the name of their class. The first is the usual one. */

@@ -26,6 +26,8 @@ export interface TableRow {
   readonly marksAt: number
   /** It has no name of its own and goes on with the row above. */
   readonly goesOn: boolean
+  /** What it heads follows: no sheet ends with it. */
+  readonly leads: boolean
 }
 
 export interface TableCell {
@@ -60,7 +62,7 @@ export function tableView(block: TableBlock): TableView {
       ...(footnote ? { footnote } : {})
     }
   })
-  const rows = block.rows.map((row): TableRow => {
+  const rows = block.rows.map((row, at): TableRow => {
     const rowStanding = standingOfRow(row, columns)
     const cells = row.map((value, index): TableCell => {
       const column = columns[index]
@@ -74,7 +76,13 @@ export function tableView(block: TableBlock): TableView {
       0,
       row.findIndex(value => value.text !== '')
     )
-    return { cells, marksAt, goesOn: marksAt > 0 && !row[0]?.blank, ...(rowStanding ? { standing: rowStanding } : {}) }
+    return {
+      cells,
+      marksAt,
+      goesOn: marksAt > 0 && !row[0]?.blank,
+      leads: block.leads?.includes(at) === true,
+      ...(rowStanding ? { standing: rowStanding } : {})
+    }
   })
   const footnotes = texts.map((text, index) => ({ number: index + 1, text }))
   const said = block.notes ?? []

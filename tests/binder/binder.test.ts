@@ -99,6 +99,16 @@ describe('the wire schedule', () => {
   })
 })
 
+describe('the schedule', () => {
+  it('parts percent and days from no station: every row of a short program but its last leads the next', () => {
+    const [table] = tables(sectionOf('', 'schedule').blocks)
+    const heads = table?.rows.flatMap((row, index) => (row[1]?.text === 'Monthly percent' ? [index] : [])) ?? []
+    expect(heads.length).toBeGreaterThan(0)
+    for (const head of heads) expect(table?.leads).toEqual(expect.arrayContaining([head, head + 1]))
+    expect(table?.leads).not.toContain((table?.rows.length ?? 0) - 1)
+  })
+})
+
 describe('the captions of the watering day and week', () => {
   const captions = (site: string) =>
     sectionOf(site, 'controllers').blocks.flatMap(one => (one.kind === 'figure' ? [one.caption] : []))

@@ -10,7 +10,7 @@ describe('two lists beside each other', () => {
   })
 
   it('give the longer one more, on either side', () => {
-    const long = Array.from({ length: 9 }, () => letters(70))
+    const long = Array.from({ length: 9 }, () => letters(78))
     expect(sideShare(long, [letters(20)])).toBe('do-most')
     expect(sideShare([letters(20)], long)).toBe('do-less')
   })

@@ -27,6 +27,9 @@ export function scheduleSection(context: PageContext): Section {
   }
 }
 
+/** A program of so many rows, percent and days among them, is not parted. */
+const WHOLE_ROWS = 6
+
 const monthColumns = ({ time }: PageContext['words']) =>
   time.months.map(month => ({ label: month, align: 'right' as const }))
 
@@ -53,15 +56,14 @@ const number = (value: number, places: number, calculation: string): Value =>
 /** Percent, watering days and minutes on a watering day: what the controllers are set to. Programs that share percents and days share rows. */
 function settingsTable(schedules: readonly SchedulePlan[], context: PageContext): TableBlock {
   const w = context.words.binder.schedule
-  const rows = [...groupBy(rowsOf(schedules), row => JSON.stringify([row.percent, row.days])).values()].flatMap<
-    Value[]
-  >(group => {
+  const programs = [...groupBy(rowsOf(schedules), row => JSON.stringify([row.percent, row.days])).values()]
+  const rows = programs.map((group): Value[][] => {
     const [first] = group
     if (!first) return []
-    const programs = rangeOf([...new Set(group.map(row => `${row.controller} ${row.program}`))])
+    const ids = rangeOf([...new Set(group.map(row => `${row.controller} ${row.program}`))])
     return [
       [
-        stated(programs, true),
+        stated(ids, true),
         stated(w.percent),
         ...first.percent.map(value => stated(roundedText(value * 100, 0))),
         stated('')
@@ -79,7 +81,15 @@ function settingsTable(schedules: readonly SchedulePlan[], context: PageContext)
       ])
     ]
   })
-  return { ...monthly(w.minutesPerDay, context.words), rows }
+  return { ...monthly(w.minutesPerDay, context.words), rows: rows.flat(), leads: leadsOf(rows.map(one => one.length)) }
+}
+
+/** Percent and days stay with the first station; a program of few stations stands whole. */
+function leadsOf(lengths: readonly number[]): number[] {
+  const starts = lengths.map((_, index) => sum(lengths.slice(0, index)))
+  return lengths.flatMap((length, index) =>
+    Array.from({ length: length <= WHOLE_ROWS ? length - 1 : 2 }, (_, row) => (starts[index] ?? 0) + row)
+  )
 }
 
 /** Minutes, and water where a flow is stated, of the whole month. */
