@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { PlanFigure } from '../../src/binder/figures/plan.ts'
 import { figureSvg } from '../../src/render/figures/figure-svg.ts'
-import { hatchPath, insideOf } from '../../src/render/figures/plan-pattern.ts'
+import { PATTERNS, hatchPath, insideOf } from '../../src/render/figures/plan-pattern.ts'
 import { patternSvg } from '../../src/render/figures/plan-legend.ts'
 import { DETAIL, PLAN } from '../look/plan-blocks.ts'
 
@@ -78,10 +78,11 @@ describe('patterns', () => {
     { x: 0, y: 10 }
   ]
 
-  it('are ten that differ, and then come again', () => {
-    const ten = Array.from({ length: 10 }, (_, index) => patternSvg(index))
-    expect(new Set(ten).size).toBe(10)
-    expect(patternSvg(10)).toBe(ten[0])
+  it('all differ, two dozen of them, and then come again', () => {
+    const all = PATTERNS.map((_, index) => patternSvg(index))
+    expect(new Set(all).size).toBe(PATTERNS.length)
+    expect(patternSvg(PATTERNS.length)).toBe(all[0])
+    expect(PATTERNS.length).toBeGreaterThanOrEqual(24)
   })
 
   it('stay inside their shape, at any angle: the strokes together are as long as area by gap', () => {

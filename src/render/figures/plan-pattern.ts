@@ -14,7 +14,7 @@ interface Strokes {
 }
 
 /** Told apart in a grey photocopy by direction, spacing and dash, not by tone. Ours, in no standard order. */
-const PATTERNS: readonly (readonly Strokes[])[] = [
+export const PATTERNS: readonly (readonly Strokes[])[] = [
   [{ degrees: 45, gapMm: 2.2 }],
   [{ degrees: 0, gapMm: 2, dash: '0 2', round: true, widthMm: 0.7 }],
   [{ degrees: 135, gapMm: 2.2, dash: '2.6 1.3' }],
@@ -33,7 +33,40 @@ const PATTERNS: readonly (readonly Strokes[])[] = [
   [
     { degrees: 0, gapMm: 2.6 },
     { degrees: 90, gapMm: 5.2, dash: '2.6 2.6' }
-  ]
+  ],
+  [{ degrees: 0, gapMm: 2.4, widthMm: 0.8 }],
+  [{ degrees: 90, gapMm: 2.4, dash: '1.2 1.6', widthMm: 0.9 }],
+  [{ degrees: 45, gapMm: 3.2, widthMm: 1 }],
+  [
+    { degrees: 135, gapMm: 3.2 },
+    { degrees: 45, gapMm: 3.2, dash: '0 3.2', round: true, widthMm: 1 }
+  ],
+  [
+    { degrees: 0, gapMm: 3.4 },
+    { degrees: 60, gapMm: 3.4 },
+    { degrees: 120, gapMm: 3.4 }
+  ],
+  [{ degrees: 45, gapMm: 2.5, dash: '0 3.4', round: true, widthMm: 1.7 }],
+  [
+    { degrees: 90, gapMm: 3.2 },
+    { degrees: 0, gapMm: 2.2, dash: '0 1.6', round: true, widthMm: 0.6 }
+  ],
+  [{ degrees: 0, gapMm: 1.2 }],
+  [{ degrees: 135, gapMm: 3.4, dash: '3 2', widthMm: 1 }],
+  [
+    { degrees: 45, gapMm: 1.7 },
+    { degrees: 135, gapMm: 1.7 }
+  ],
+  [{ degrees: 90, gapMm: 3.6, widthMm: 1.4 }],
+  [
+    { degrees: 0, gapMm: 1.5 },
+    { degrees: 90, gapMm: 1.5 }
+  ],
+  [
+    { degrees: 0, gapMm: 3.2, widthMm: 0.8 },
+    { degrees: 45, gapMm: 2.6 }
+  ],
+  [{ degrees: 90, gapMm: 1.6, dash: '3.4 1.6' }]
 ]
 
 /** Strokes of a pattern, clipped to a shape by arithmetic: a pattern element would need an id, and ids must be unique in a page. */
