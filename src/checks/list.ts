@@ -54,6 +54,7 @@ import { unitUnknown } from './file/unit-unknown.ts'
 import { unitUnlikely } from './file/unit-unlikely.ts'
 import { unitWrongKind } from './file/unit-wrong-kind.ts'
 import { unknownKey } from './file/unknown-key.ts'
+import { visitDay } from './file/visit-day.ts'
 import { wrongShape } from './file/wrong-shape.ts'
 import { fileYaml } from './file/yaml.ts'
 import { batteryDueSoon } from './power/battery-due-soon.ts'
@@ -184,6 +185,7 @@ export const CHECKS: readonly Check[] = [
   unitUnlikely,
   unitWrongKind,
   unknownKey,
+  visitDay,
   wrongShape,
   fileYaml,
   batteryDueSoon,

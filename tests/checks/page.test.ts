@@ -28,6 +28,9 @@ describe('a page of cases', () => {
       `${FENCE}yaml visit`,
       'on: 2026-04-10',
       FENCE,
+      `${FENCE}yaml visit 2026-04-12-route`,
+      'on: 2026-04-12',
+      FENCE,
       `${FENCE}json plan.geojson`,
       '{}',
       FENCE,
@@ -46,7 +49,10 @@ describe('a page of cases', () => {
         register: 'tag,site,box,state,issued,now\n',
         sheets: [{ name: 'other-one', keys: 'stations: 1\n' }],
         sites: [{ name: 'alder', keys: 'title: Alder\n' }],
-        visits: ['on: 2026-04-10\n'],
+        visits: [
+          { name: 'visit-1', keys: 'on: 2026-04-10\n' },
+          { name: '2026-04-12-route', keys: 'on: 2026-04-12\n' }
+        ],
         plans: [{ name: 'plan.geojson', keys: '{}\n' }],
         expects: [
           { count: 1, subject: 'Z1', severity: 'error', values: { loop_ohm: 14.84 }, says: 'a b', fix: 'c' },

@@ -16,7 +16,8 @@ export interface Case {
   readonly sheets: readonly Named[]
   /** Other sites of the fleet: keys that replace those of the base site. */
   readonly sites: readonly Named[]
-  readonly visits: readonly string[]
+  /** Visits by the name of their file, without its ending. */
+  readonly visits: readonly Named[]
   /** Drawings beside the site file, by name: the whole of each. */
   readonly plans: readonly Named[]
   /** Paths of further files of the site's folder, beside the pictures and reports that are always there. */
@@ -43,7 +44,7 @@ interface Draft {
   folder?: readonly string[]
   readonly sheets: Named[]
   readonly sites: Named[]
-  readonly visits: string[]
+  readonly visits: Named[]
   readonly plans: Named[]
   readonly expects: Expectation[]
 }
@@ -109,8 +110,9 @@ function takeBlock(draft: Draft, info: string, body: string): boolean {
     draft.plans.push({ name: plan, keys: body })
     return true
   }
-  if (info === 'yaml visit') {
-    draft.visits.push(body)
+  const visit = /^yaml visit(?: (\S+))?$/u.exec(info)
+  if (visit) {
+    draft.visits.push({ name: visit[1] ?? `visit-${draft.visits.length + 1}`, keys: body })
     return true
   }
   if (info === 'yaml' && draft.keys === undefined) {

@@ -99,19 +99,26 @@ export function workedCase(check: Check, of: 'example' | 'instead'): Case {
   }
 }
 
-/** Most worked cases are keys of a site file; one is a register, one a name in the folder, and one that starts with its day is a visit, or several with a line of dashes between. */
+/**
+ * Most worked cases are keys of a site file; one is a register, one a name in the folder, alone or with the keys of a visit below it, and one that
+ * starts with its day is a visit, or several with a line of dashes between.
+ */
 function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits' | 'folder'> {
-  if (text.startsWith('visits/'))
-    return { keys: '', visits: [], folder: text.trimEnd().endsWith('.md') ? [] : [text.trim()] }
+  const [path = '', visit] = text.trimEnd().split(/\n([^]*)/u)
+  if (path.startsWith('visits/') && visit === undefined)
+    return { keys: '', visits: [], folder: path.endsWith('.md') ? [] : [path] }
+  if (path.startsWith('visits/'))
+    return { keys: '', visits: [{ name: path.replace(/^visits\/|\.md$/gu, ''), keys: `${visit}\n` }] }
   if (text.startsWith('tag,')) return { keys: '', register: text, visits: [] }
-  return text.startsWith('on: ') ? { keys: '', visits: text.split(/^---\n/mu) } : { keys: text, visits: [] }
+  const visits = text.split(/^---\n/mu).map((keys, index) => ({ name: `visit-${index + 1}`, keys }))
+  return text.startsWith('on: ') ? { keys: '', visits } : { keys: text, visits: [] }
 }
 
 function inputOf({ keys, sheets, visits, plans }: Case): SiteInput {
   const shared = [...WORKED_SHEETS.filter(({ name }) => sheets.every(one => one.name !== name)), ...sheets]
   const input = baseSite(keys, {
     shared: shared.map(sheetText),
-    visits: visits.map((text, index) => [`visit-${index + 1}.md`, text] as const)
+    visits: visits.map(visit => [`${visit.name}.md`, visit.keys] as const)
   })
   const drawings = [...WORKED_PLANS.filter(({ name }) => plans.every(one => one.name !== name)), ...plans]
   return {
