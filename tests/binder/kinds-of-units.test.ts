@@ -116,8 +116,8 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
 
   it('a sensor whose wiring nobody supplied says so, at the box and in fault finding', () => {
     const roof = demo('tinder-street-roof')
-    expect(roof.section('faults')).toContain('RS1 (rain): how it is wired is not supplied.')
-    expect(roof.page('PB1')).toContain('RS1 (rain): how it is wired is not supplied.')
+    expect(roof.section('faults')).toContain('RS1 (rain): nobody wrote down how it is wired.')
+    expect(roof.page('PB1')).toContain('RS1 (rain): nobody wrote down how it is wired.')
     expect(roof.binder).not.toContain('terminals of its own')
   })
 

@@ -38,8 +38,8 @@ const PICTURES: readonly (readonly [string, string, string])[] = [
   ],
   [
     'shut-off',
-    'S1, ball valve in the gray cabinet, open (drawing)',
-    '<rect x="120" y="40" width="480" height="360" fill="#fff" stroke="#111" stroke-width="6"/><rect x="120" y="230" width="480" height="46" fill="url(#d)" stroke="#111" stroke-width="4"/><circle cx="360" cy="253" r="52" fill="#fff" stroke="#111" stroke-width="5"/><rect x="300" y="186" width="180" height="22" rx="8" fill="#111"/><path d="M360 208V204" stroke="#111" stroke-width="14"/><rect x="420" y="310" width="150" height="60" fill="#fff" stroke="#111" stroke-width="3"/><text x="495" y="348" text-anchor="middle" font-size="20">IRRIGATION S1</text>'
+    'S1, ball valve in the cabinet, open (drawing)',
+    '<rect x="120" y="40" width="480" height="360" fill="#fff" stroke="#111" stroke-width="6"/><rect x="120" y="230" width="480" height="46" fill="url(#d)" stroke="#111" stroke-width="4"/><circle cx="360" cy="253" r="52" fill="#fff" stroke="#111" stroke-width="5"/><rect x="300" y="186" width="180" height="22" rx="8" fill="#111"/><path d="M360 208V204" stroke="#111" stroke-width="14"/><rect x="420" y="310" width="150" height="60" fill="#fff" stroke="#111" stroke-width="3"/><text x="495" y="348" text-anchor="middle" font-size="17">IRRIGATION S1</text>'
   ],
   [
     'meter',

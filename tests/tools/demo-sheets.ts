@@ -188,12 +188,12 @@ function drawReport(pen: Pen, { title, facts, columns, rows, signed }: Report): 
     y -= 18
   }
   y -= 14
-  const step = 504 / columns.length
-  columns.forEach((label, index) => write(pen, label, 58 + index * step, y, 10, bold))
+  const starts = columnStarts([columns, ...rows])
+  columns.forEach((label, index) => write(pen, label, starts[index] ?? 58, y, 10, bold))
   line(pen, 54, y + 14, 558, y + 14)
   for (const row of [undefined, ...rows]) {
     line(pen, 54, y - 6, 558, y - 6, row ? 0.5 : 1)
-    row?.forEach((text, index) => write(pen, text, 58 + index * step, y, 10))
+    row?.forEach((text, index) => write(pen, text, starts[index] ?? 58, y, 10))
     y -= 20
   }
   y -= 40
@@ -233,7 +233,7 @@ function drawRecord(pen: Pen): void {
   legend.forEach((text, index) => write(pen, text, 560, 400 - index * 14, 9, index === 0 ? bold : pen.font))
   for (const [index, y] of [110, 260, 410].entries()) {
     page.drawRectangle({ x: 60, y, width: 460, height: 110, borderColor: INK, borderWidth: 1 })
-    write(pen, ['lower terrace, T1', 'middle terrace, T2 T3 T4', 'top terrace, T5'][index] ?? '', 70, y + 94, 10, bold)
+    write(pen, ['lower terrace, T1', 'middle terrace, T2 T3 T4', 'top terrace, T5'][index] ?? '', 116, y + 94, 10, bold)
     if (index === 1) for (let x = 280; x < 505; x += 14) line(pen, x, y + 12, x + 12, y + 40, 0.4)
     else
       for (let x = 90; x < 500; x += 18)
@@ -274,6 +274,18 @@ function drawRecord(pen: Pen): void {
   squiggle(pen, 570, 130)
   line(pen, 560, 120, 740, 120)
   write(pen, 'approved: C. Muster, 2025-03-19', 560, 108, 9)
+}
+
+/** Columns share the width by their longest texts. */
+function columnStarts(rows: readonly (readonly string[])[]): number[] {
+  const longest = (rows[0] ?? []).map((_, index) => Math.max(8, ...rows.map(row => row[index]?.length ?? 0)))
+  const all = longest.reduce((sum, one) => sum + one, 0)
+  let x = 58
+  return longest.map(one => {
+    const start = x
+    x += (504 * one) / all
+    return start
+  })
 }
 
 function write({ page, font }: Pen, text: string, x: number, y: number, size: number, face = font): void {

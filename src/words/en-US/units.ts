@@ -77,7 +77,7 @@ export const unitWords = {
     radio: (controller: string, range: string, stand: string) =>
       `${controller} is set by phone${range ? `, within ${range}` : ''}. Stand ${stand}.`,
     sensor: (id: string, kind: string, wired: string) => `${id} (${kind}) is ${wired}.`,
-    wiringUnknown: (id: string, kind: string) => `${id} (${kind}): how it is wired is not supplied.`,
+    wiringUnknown: (id: string, kind: string) => `${id} (${kind}): nobody wrote down how it is wired.`,
     stops: (id: string, kind: string, controller: string) =>
       `${id} (${kind}): while its contact is open, no station of ${controller} waters though the program runs.`,
     bypass: (text: string) => `For a test: ${text}`,

@@ -24,7 +24,7 @@ export const wiringWords = {
   run: (size: string, length: string) => `${size} ${length}`,
   coils: (count: number, ohm: string) => `${count} coils${ohm ? `, ${ohm}` : ''}`,
   halves: (open: string, close: string) => `open ${open}, close ${close}`,
-  contactUnknown: 'contact not supplied',
+  contactUnknown: 'contact not on file',
   contact: { closed: 'contact closed', open: 'contact open' },
   terminal: 'Terminal',
   to: 'To',

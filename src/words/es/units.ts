@@ -79,7 +79,7 @@ export const unitWords = {
     radio: (controller: string, range: string, stand: string) =>
       `${controller} se ajusta con el teléfono${range ? `, a menos de ${range}` : ''}. Póngase: ${stand}.`,
     sensor: (id: string, kind: string, wired: string) => `${id} (${kind}) está ${wired}.`,
-    wiringUnknown: (id: string, kind: string) => `${id} (${kind}): no se ha facilitado cómo está conectado.`,
+    wiringUnknown: (id: string, kind: string) => `${id} (${kind}): nadie anotó cómo está conectado.`,
     stops: (id: string, kind: string, controller: string) =>
       `${id} (${kind}): mientras su contacto está abierto, no riega ninguna estación de ${controller} aunque corra el programa.`,
     bypass: (text: string) => `Para una prueba: ${text}`,

@@ -25,7 +25,7 @@ export const wiringWords = {
   run: (size: string, length: string) => `${size} ${length}`,
   coils: (count: number, ohm: string) => `${count} bobinas${ohm ? `, ${ohm}` : ''}`,
   halves: (open: string, close: string) => `abrir ${open}, cerrar ${close}`,
-  contactUnknown: 'contacto no facilitado',
+  contactUnknown: 'contacto sin anotar',
   contact: { closed: 'contacto cerrado', open: 'contacto abierto' },
   terminal: 'Borne',
   to: 'A',
