@@ -15,8 +15,8 @@ export default defineConfig({
   test: {
     // Many tests wait for a command or a browser; two would leave a third of two cores idle.
     maxWorkers: 3,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     allowOnly: false,
     passWithNoTests: false,
     projects: [
