@@ -1,8 +1,10 @@
 import type { IsoDate } from '../units/date.ts'
 import type { Assessment } from './assess.ts'
-import { assessOne, loadOne, readRegister, refuseUnknownSites } from './assess.ts'
+import { assessOne, refuseUnknownSites } from './assess.ts'
+import { loadOne } from './load-one.ts'
 import { readFleet } from './read-fleet.ts'
 import type { FleetSources } from './read-fleet.ts'
+import { readRegister } from './read-register.ts'
 import { tagsOfSites } from './rivals.ts'
 
 /**
@@ -16,7 +18,11 @@ export function assessSite(folder: string, on: IsoDate, id: string): Assessment 
   const near = sources.sites.filter(one => one.id === id || rivals.includes(one))
   const loaded = near.map(one => loadOne(one, sources))
   const { tags, general } = readRegister(sources, [id])
-  const fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: tags }
+  const fleet = {
+    sites: loaded.flatMap(one => (one.site ? [one.site] : [])),
+    register: tags,
+    registerGone: tags.length === 0
+  }
   const sites = near.flatMap((one, index) => {
     const load = loaded[index]
     return load && one.id === id ? [assessOne(one, load, fleet, on)] : []

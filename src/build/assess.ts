@@ -3,21 +3,20 @@ import { sortFindings } from '../diagnostics/finding.ts'
 import { CHECKS } from '../checks/list.ts'
 import { runChecks, wordFault } from '../checks/run.ts'
 import { withoutPrivate } from '../checks/without-private.ts'
-import { loadRegister } from '../load/register.ts'
 import { roughPrivateWords } from '../load/rough-private.ts'
-import { loadSite } from '../load/site.ts'
 import type { LoadedSite } from '../load/loaded.ts'
-import type { Fleet, RegisteredTag } from '../model/fleet.ts'
+import type { Fleet } from '../model/fleet.ts'
 import type { Site } from '../model/site.ts'
 import { makePlan } from '../plan/make-plan.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { IsoDate } from '../units/date.ts'
 import { Refusal } from '../base/refusal.ts'
+import { loadOne } from './load-one.ts'
 import { readFleet } from './read-fleet.ts'
 import type { FleetSources, SiteSources } from './read-fleet.ts'
 import { attachmentFaults } from './attachments.ts'
-import { goneSiteFaults } from './gone-sites.ts'
 import { photoFaults } from './photos.ts'
+import { readRegister } from './read-register.ts'
 import { unreadVisitFaults } from './visit-names.ts'
 
 /** One site as read, planned and checked. Without a plan its files could not be understood; the findings say why. */
@@ -45,7 +44,11 @@ export function assessFleet(folder: string, on: IsoDate, only: readonly string[]
   refuseUnknownSites(sources, only)
   const loaded = sources.sites.map(one => loadOne(one, sources))
   const { tags, general } = readRegister(sources, only)
-  const fleet: Fleet = { sites: loaded.flatMap(one => (one.site ? [one.site] : [])), register: tags }
+  const fleet: Fleet = {
+    sites: loaded.flatMap(one => (one.site ? [one.site] : [])),
+    register: tags,
+    registerGone: tags.length === 0
+  }
   const sites = sources.sites.flatMap<AssessedSite>((one, index) => {
     const load = loaded[index]
     if (!load || (only.length > 0 && !only.includes(one.id))) return []
@@ -54,26 +57,9 @@ export function assessFleet(folder: string, on: IsoDate, only: readonly string[]
   return { on, sources, fleet, sites, general }
 }
 
-/** The register, and what is wrong with it. Sites that are gone are told where no site is asked for by name. */
-export function readRegister(
-  sources: Pick<FleetSources, 'folder' | 'register' | 'sites'>,
-  only: readonly string[] = []
-): { readonly tags: readonly RegisteredTag[]; readonly general: readonly Finding[] } {
-  if (!sources.register) return { tags: [], general: [] }
-  const { tags, faults } = loadRegister(sources.register)
-  const gone = only.length > 0 ? [] : goneSiteFaults(sources, tags)
-  return { tags, general: [...faults, ...gone].map(fault => wordFault('', fault, CHECKS)) }
-}
-
 /** Every finding of an assessment in the one order. */
 export function allFindings({ general, sites }: Assessment): Finding[] {
   return sortFindings([...general, ...sites.flatMap(one => one.findings)])
-}
-
-/** A site from its texts. */
-export function loadOne(one: SiteSources, { shared }: Pick<FleetSources, 'shared'>): LoadedSite {
-  const files = [...(one.site ? [one.site] : []), ...one.visits]
-  return loadSite({ id: one.id, files, tables: one.tables ?? [], plans: one.plans ?? [], shared, others: one.others })
 }
 
 /** A loaded site planned and checked, within the fleet whose tags it must not share. */

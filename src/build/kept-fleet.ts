@@ -4,11 +4,11 @@ import type { Finding } from '../diagnostics/finding.ts'
 import { readCompany } from '../load/companions.ts'
 import type { RegisteredTag } from '../model/fleet.ts'
 import type { IsoDate } from '../units/date.ts'
-import { readRegister } from './assess.ts'
 import { planUnits } from './plan-units.ts'
 import { publicAddressIn } from './public-address.ts'
 import { readFleet } from './read-fleet.ts'
 import type { FleetSources } from './read-fleet.ts'
+import { readRegister } from './read-register.ts'
 import type { SharedWork, SiteUnit } from './site-unit.ts'
 import { toolMark } from './tool-mark.ts'
 import type { FleetFrame } from './write-fleet.ts'
@@ -39,7 +39,13 @@ export function readKeptFleet(
   const sources = readFleet(folder)
   const { tags: register, general } = readRegister(sources, only)
   const { shared } = sources
-  const common: SharedWork = { on, publicAddress: publicAddressIn(shared), shared, mark }
+  const common: SharedWork = {
+    on,
+    publicAddress: publicAddressIn(shared),
+    shared,
+    registerGone: register.length === 0,
+    mark
+  }
   return { sources, register, general, common, units: planUnits(sources, register, common, { printsOf, labelWish }) }
 }
 

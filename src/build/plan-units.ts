@@ -28,7 +28,7 @@ export function planUnits(
   const names = sources.shared.map(one => one.file)
   // Hashed once, not for every site that it leads to.
   const shared = new Map(sources.shared.map(one => [one, hash(JSON.stringify(one))]))
-  const frame = [common.mark, common.on, common.publicAddress, names]
+  const frame = [common.mark, common.on, common.publicAddress, common.registerGone, names]
   return sources.sites.map(site => {
     const { tags: own = [], rivals = [] } = tags.get(site.id) ?? {}
     const unit = {

@@ -12,7 +12,8 @@ import { jobKey, openJobs } from '../plan/open-jobs.ts'
 import type { OpenJob } from '../plan/open-jobs.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { IsoDate } from '../units/date.ts'
-import { assessOne, loadOne } from './assess.ts'
+import { assessOne } from './assess.ts'
+import { loadOne } from './load-one.ts'
 import type { AssessedSite, Assessment } from './assess.ts'
 import { PHOTOS } from './photos.ts'
 import type { VisitPhotoFile } from './visit-photos.ts'
@@ -168,18 +169,18 @@ function freshName({ sources }: AssessedSite, on: IsoDate, reason = 'visit'): st
 /** The site with the visit, assessed as a check would do it. */
 function assessWith(
   { sources }: AssessedSite,
-  { sources: fleet, fleet: { register, sites }, on }: Assessment,
+  { sources: texts, fleet, on }: Assessment,
   visit: SourceText,
   photos: readonly string[]
 ): AssessedSite {
   const visits = [...sources.visits, visit]
   const others = [...sources.others, ...photos.map(name => `${PHOTOS}/${name}`)]
   const next = { ...sources, visits, others }
-  const loaded = loadOne(next, fleet)
+  const loaded = loadOne(next, texts)
   const now = loaded.site
   if (!now) throw new Error(`${visit.file} was read alone and cannot be read with its site`)
-  const all = sites.map(one => (one.id === now.id ? now : one))
-  return assessOne(next, loaded, { sites: all, register }, on)
+  const sites = fleet.sites.map(one => (one.id === now.id ? now : one))
+  return assessOne(next, loaded, { ...fleet, sites }, on)
 }
 
 function refuseLeak(before: readonly Finding[], after: readonly Finding[]): void {

@@ -11,7 +11,7 @@ const KEEPS = 'Nothing was written: a tag that was issued always keeps its page.
  */
 export function refuseLostRegister({ sources, register, general }: KeptFleet, out: string): void {
   if (register.length > 0) return
-  const [first] = general.filter(one => one.place.file === sources.register?.file)
+  const [first] = general.filter(one => one.severity === 'error' && one.place.file === sources.register?.file)
   if (first) throw new Refusal(`${first.place.file}: ${first.message}`, `${first.fix} ${KEEPS}`)
   const carried = new Set([...tagsOfSites(sources).values()].flatMap(one => one.tags))
   refuseForgottenTags(out, carried, sources.folder)

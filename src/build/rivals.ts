@@ -1,5 +1,5 @@
 import type { SourceText } from '../load/loaded.ts'
-import { loadOne } from './assess.ts'
+import { loadOne } from './load-one.ts'
 import type { FleetSources, SiteSources } from './read-fleet.ts'
 import { tagTokens } from './tag-tokens.ts'
 
@@ -10,7 +10,10 @@ export interface TagsOfSite {
 }
 
 /** For each site what may be its tags, and who else carries one. A site is read for it only where its text does not tell. */
-export function tagsOfSites({ sites, shared }: FleetSources): ReadonlyMap<string, TagsOfSite> {
+export function tagsOfSites({
+  sites,
+  shared
+}: Pick<FleetSources, 'sites' | 'shared'>): ReadonlyMap<string, TagsOfSite> {
   const tags = new Map(sites.map(one => [one.id, tagsOf(one, shared)]))
   const carriers = new Map<string, SiteSources[]>()
   for (const one of sites)

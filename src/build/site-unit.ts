@@ -23,5 +23,6 @@ export interface SharedWork {
   readonly on: IsoDate
   readonly publicAddress: string
   readonly shared: readonly SourceText[]
+  readonly registerGone: boolean
   readonly mark: string
 }

@@ -1,8 +1,9 @@
 import type { PageContext } from '../binder/context.ts'
 import type { PagePlan } from '../render/eleventy-plan.ts'
-import { assessOne, loadOne } from './assess.ts'
+import { assessOne } from './assess.ts'
 import type { AssessedSite } from './assess.ts'
 import { attachmentOutputs, readAttachments } from './attachments.ts'
+import { loadOne } from './load-one.ts'
 import type { OutputFile } from './output-stage.ts'
 import { contextOf } from './page-context.ts'
 import { photoOutputs, withPhotosThere } from './photos.ts'
@@ -70,7 +71,11 @@ function assessUnit(unit: SiteUnit, common: SharedWork): { readonly assessed: As
   const loaded = loadOne(unit.sources, common)
   const others = unit.rivals.flatMap(one => loadOne(one, common).site ?? [])
   const sites = [...others, ...(loaded.site ? [loaded.site] : [])]
-  const fleet = { sites: sites.sort((a, b) => (a.id < b.id ? -1 : 1)), register: unit.register }
+  const fleet = {
+    sites: sites.sort((a, b) => (a.id < b.id ? -1 : 1)),
+    register: unit.register,
+    registerGone: common.registerGone
+  }
   return { assessed: assessOne(unit.sources, loaded, fleet, common.on), fleet }
 }
 

@@ -99,6 +99,7 @@ import { tagDuplicate } from './tag/duplicate.ts'
 import { tagIssuedButGone } from './tag/issued-but-gone.ts'
 import { tagMalformed } from './tag/malformed.ts'
 import { tagMissing } from './tag/missing.ts'
+import { tagNoRegister } from './tag/no-register.ts'
 import { tagSiteGone } from './tag/site-gone.ts'
 import { tagUnregistered } from './tag/unregistered.ts'
 import { acCoil } from './valve/ac-coil.ts'
@@ -230,6 +231,7 @@ export const CHECKS: readonly Check[] = [
   tagIssuedButGone,
   tagMalformed,
   tagMissing,
+  tagNoRegister,
   tagSiteGone,
   tagUnregistered,
   acCoil,

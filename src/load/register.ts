@@ -28,6 +28,10 @@ export function loadRegister(source: SourceText): LoadedRegister {
     const details = { kind: 'unreadable', trouble: source.trouble }
     return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, 1), details)] }
   }
+  if (lines.text.trim() === '') {
+    const details = { kind: 'empty', columns: [...REGISTER_COLUMNS] }
+    return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, 1), details)] }
+  }
   const { head, rows } = rowsOf(lines.text)
   const missing = REGISTER_COLUMNS.filter(column => !head.includes(column))
   if (missing.length > 0) {

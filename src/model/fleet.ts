@@ -18,4 +18,6 @@ export interface RegisteredTag extends Recorded {
 export interface Fleet {
   readonly sites: readonly Site[]
   readonly register: readonly RegisteredTag[]
+  /** No line of it could be read: that is told once, not at each box. */
+  readonly registerGone?: boolean
 }

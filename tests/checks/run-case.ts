@@ -1,5 +1,6 @@
 import { attachmentFaults } from '../../src/build/attachments.ts'
 import { goneSiteFaults } from '../../src/build/gone-sites.ts'
+import { noRegisterFaults } from '../../src/build/no-register.ts'
 import { photoFaults } from '../../src/build/photos.ts'
 import { unreadVisitFaults } from '../../src/build/visit-names.ts'
 import { isSiteCheck, runChecks, wordFault } from '../../src/checks/run.ts'
@@ -69,14 +70,21 @@ export function findingsOf(check: Check, one: Case): Finding[] {
   if (!isSiteCheck(check)) {
     const sites = [{ id: BASE_ID }, ...one.sites.map(({ name }) => ({ id: name }))]
     const gone = goneSiteFaults({ folder: 'sites', register: text, sites }, register.tags)
-    const faults = [...loaded.faults, ...register.faults, ...gone, ...filesOf(loaded, one.folder)]
+    const [site] = input.files
+    const tagged = [{ id: BASE_ID, folder: `sites/${BASE_ID}`, ...(site ? { site } : {}), visits: [], others: [] }]
+    const none = noRegisterFaults({ folder: 'sites', register: text, shared: [], sites: tagged }, register)
+    const faults = [...loaded.faults, ...register.faults, ...gone, ...none, ...filesOf(loaded, one.folder)]
     return faults.filter(fault => fault.code === check.card.code).map(fault => wordFault(BASE_ID, fault, [check]))
   }
   const site = understood(loaded, register.faults)
   const others = one.sites.map(other => understood(loadSite(otherSite(other)), []))
   const plan = makePlan(site, date(one.on ?? BASE_ON))
   return runChecks(
-    { loaded: { ...loaded, faults: [] }, plan, fleet: { sites: [site, ...others], register: register.tags } },
+    {
+      loaded: { ...loaded, faults: [] },
+      plan,
+      fleet: { sites: [site, ...others], register: register.tags, registerGone: register.tags.length === 0 }
+    },
     [check]
   )
 }

@@ -51,9 +51,9 @@ describe('the register', () => {
     ])
   })
 
-  it('may be empty, and is asked for its columns where they are not there', () => {
+  it('may hold no tag, and is asked for its columns where they are not there', () => {
     expect(load(HEAD)).toEqual({ tags: [], faults: [] })
-    expect(load('').faults.map(fault => fault.details['kind'])).toEqual(['columns'])
+    expect(load('\n').faults.map(fault => fault.details['kind'])).toEqual(['empty'])
     expect(load('7KQ3F9X,quay,VB1\n').faults.map(fault => fault.details['kind'])).toEqual(['columns'])
   })
 

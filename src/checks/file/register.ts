@@ -21,6 +21,10 @@ export const fileRegister: FileCheck = {
 
 const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: string; readonly fix: string }>> = {
   unreadable,
+  empty: fault => ({
+    message: 'The register is empty.',
+    fix: `Bring back what stood in it from a copy. One without any tag is the line "${details(fault, 'columns').join(',')}".`
+  }),
   columns: fault => ({
     message: `The register has no column ${listed(details(fault, 'missing'), 'or')}.`,
     fix: `Make the first line "${details(fault, 'columns').join(',')}".`

@@ -20,6 +20,7 @@ export const tagUnregistered: SiteCheck = {
     }
   },
   run: ({ site, fleet }, report) => {
+    if (fleet.registerGone === true) return
     const { registered } = tagIndex(fleet)
     for (const box of site.boxes) {
       const { tag } = box

@@ -40,7 +40,8 @@ export function addTag(program: Command): void {
       const { say } = makeOutput(options)
       const on = dayOf(options)
       const assessment = assessFleet(options.sites, on, site === undefined ? [] : [site])
-      refuseBrokenRegister(assessment)
+      const marked = options.retire ?? options.moved ?? options.replace
+      refuseBrokenRegister(assessment, site === undefined && marked === undefined)
       const broken = assessment.sites.filter(one => !one.site).map(one => one.id)
       if (broken.length > 0)
         throw new Refusal(
@@ -61,9 +62,13 @@ export function addTag(program: Command): void {
       else if (options.replace) replace(work, options.replace)
       else for (const one of assessment.sites) if (one.site) tagSite(work, one.site)
       save(work, options.sites)
+      if (assessment.general.some(one => one.code === 'tag/no-register')) work.said.push(STARTED)
       say(work.said.length > 0 ? work.said.join('\n') : 'Every box has its tag, and the register holds them all.')
     })
 }
+
+const STARTED =
+  'The register is new: it knows nothing of tags that were retired, moved or replaced. If there was one before, bring that back in its place.'
 
 interface Work {
   readonly assessment: Assessment
