@@ -1,6 +1,6 @@
 import type { At, Place } from '../diagnostics/finding.ts'
 import type { Visit } from '../model/site.ts'
-import { namesOf, visitReferences } from './cross/references.ts'
+import { lostInVisit, namesOf } from './cross/references.ts'
 import { fatalFault } from './faults/fault.ts'
 import { readFrontMatter } from './front-matter.ts'
 import type { Fault, SourceText } from './loaded.ts'
@@ -28,7 +28,7 @@ export function readVisit(source: SourceText, siteFile: SourceText): ReadVisit {
   const data = cleaned(front.data) as VisitData
   const { value, faults } = readAs(visitSchema, { ...front, data })
   const names = namesOf(readFrontMatter(siteFile))
-  const found = front.sound ? visitReferences(front, names) : []
+  const found = front.sound ? lostInVisit(front, names) : []
   const locate = (path: At['path']) => placeOf(front, path)
   const all = [...faults, ...found, ...tooMuch(data, locate)]
   return {

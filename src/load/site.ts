@@ -4,7 +4,7 @@ import type { Visit } from '../model/site.ts'
 import { companionsOf } from './companions.ts'
 import { duplicateIds } from './cross/duplicates.ts'
 import { missingFiles } from './cross/paths.ts'
-import { namesOf, siteReferences, visitReferences } from './cross/references.ts'
+import { lostReferences, namesOf } from './cross/references.ts'
 import { fatalFault, sortFaults } from './faults/fault.ts'
 import { readPlanFile } from './plan-file.ts'
 import { readFrontMatter } from './front-matter.ts'
@@ -55,9 +55,8 @@ export function loadSite({ id, files, tables = [], plans = [], shared, others = 
     ...weather.faults,
     ...plan.faults,
     ...duplicateIds(front),
-    ...siteReferences(front, names),
-    ...missingFiles(front, shared),
-    ...(front.sound ? visits.flatMap(one => visitReferences(one, names)) : [])
+    ...lostReferences(front, front.sound ? visits : [], names),
+    ...missingFiles(front, shared)
   ])
   const fronts = [front, ...visits, ...companions.fronts]
   const locate = locatorOf(fronts)

@@ -1,3 +1,4 @@
+import { isSameWord } from '../../load/improve/nearest.ts'
 import type { Fault } from '../../load/loaded.ts'
 import type { FileCheck } from '../check.ts'
 import { detail, details, fixed, named, shortList } from './say.ts'
@@ -26,7 +27,21 @@ export const danglingReference: FileCheck = {
   - { id: RS1, kind: rain, controller: K1 }`
     }
   },
-  word: fault => ({ message: named(fault, sentence(fault)), fix: `${fixed(fault, otherwise(fault))}${orThere(fault)}` })
+  word: fault =>
+    detail(fault, 'described') === ''
+      ? { message: named(fault, sentence(fault)), fix: `${fixed(fault, otherwise(fault))}${orThere(fault)}` }
+      : oddName(fault)
+}
+
+/** A name that only its own description writes as it does. */
+function oddName(fault: Fault): { readonly message: string; readonly fix: string; readonly why: string } {
+  const [name, described, key] = [detail(fault, 'name'), detail(fault, 'described'), detail(fault, 'key')]
+  const places = Number(detail(fault, 'places'))
+  return {
+    message: `"${described}" is written "${name}" in ${places === 2 ? 'both' : `all ${places}`} places that lead to it.`,
+    why: 'Only names that are written alike, blanks and capitals included, lead to one thing.',
+    fix: `Write "${key}: ${name}" here, or "${described}" in those ${places} places.`
+  }
 }
 
 function sentence(fault: Fault): string {
@@ -34,11 +49,10 @@ function sentence(fault: Fault): string {
   return LISTS[kind] === undefined ? `the file of the ${kind}, ${name}, is not there.` : `there is no ${kind} ${name}.`
 }
 
-/** Where the two differ in blanks or capitals alone, either may be the slip. */
+/** Where the two differ in blanks, hyphens or capitals alone, either may be the slip. */
 function orThere(fault: Fault): string {
   const [name, near] = [detail(fault, 'name'), detail(fault, 'nearest')]
-  const plain = (text: string): string => text.toLowerCase().replace(/\s+/gu, '')
-  const isSame = near !== '' && LISTS[detail(fault, 'kind')] !== undefined && plain(name) === plain(near)
+  const isSame = near !== '' && LISTS[detail(fault, 'kind')] !== undefined && isSameWord(name, near)
   return isSame ? ` Or write ${name} under "${LISTS[detail(fault, 'kind')]}:", where it is described.` : ''
 }
 

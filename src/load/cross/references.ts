@@ -7,12 +7,13 @@ import { nearest } from '../improve/nearest.ts'
 import { placeOf, placeOfKey } from '../place.ts'
 import { stationParts } from '../schema/station.ts'
 import { subjectOf, valueAt } from '../faults/subject.ts'
+import { oddNames } from './odd-names.ts'
 import { nameAt, recordsOf, stationName } from './records.ts'
 
 type Path = readonly (string | number)[]
 
 /** A name that ought to stand in one of the lists. */
-interface Reference {
+export interface Reference {
   readonly path: Path
   readonly name: string
   readonly kind: keyof Names
@@ -20,6 +21,12 @@ interface Reference {
   readonly isKey?: boolean
   /** A station without its controller cannot be understood; the others only lack something. */
   readonly fatal?: boolean
+}
+
+/** A reference and the file that it stands in. */
+export interface Pointing {
+  readonly front: FrontMatter
+  readonly reference: Reference
 }
 
 /** The names that a site gives to its things. */
@@ -45,9 +52,27 @@ export function namesOf(front: FrontMatter): Names {
   }
 }
 
-/** References of a site file that lead nowhere. */
-export function siteReferences(front: FrontMatter, names: Names): Fault[] {
-  return dangling(front, names, [
+/** References of a site file and of its visits that lead nowhere. */
+export function lostReferences(site: FrontMatter, visits: readonly FrontMatter[], names: Names): Fault[] {
+  const pointing = [
+    ...siteReferences(site).map(reference => ({ front: site, reference })),
+    ...visits.flatMap(front => visitReferences(front).map(reference => ({ front, reference })))
+  ]
+  const odd = oddNames(site, pointing, names)
+  const told = pointing.filter(one => !isKnown(one, names) && !odd.some(({ explains }) => explains(one)))
+  return [...odd.map(one => one.fault), ...told.map(one => danglingFault(one, names))]
+}
+
+/** References of a visit to things that the site file does not have. */
+export function lostInVisit(front: FrontMatter, names: Names): Fault[] {
+  return visitReferences(front)
+    .map(reference => ({ front, reference }))
+    .filter(one => !isKnown(one, names))
+    .map(one => danglingFault(one, names))
+}
+
+function siteReferences(front: FrontMatter): Reference[] {
+  return [
     ...recordsOf(front.data, 'controllers').flatMap(({ raw, path }) => [
       ...named(raw, path, ['box'], 'box'),
       ...named(raw, path, ['supply'], 'supply'),
@@ -69,12 +94,11 @@ export function siteReferences(front: FrontMatter, names: Names): Fault[] {
       ...named(raw, path, ['controller'], 'controller'),
       ...stationList(raw, path)
     ])
-  ])
+  ]
 }
 
-/** References of a visit to things that the site file does not have. */
-export function visitReferences(front: FrontMatter, names: Names): Fault[] {
-  return dangling(front, names, [
+function visitReferences(front: FrontMatter): Reference[] {
+  return [
     ...namesIn(front.data, 'boxes', 'box'),
     ...recordsOf(front.data, 'batteries').flatMap(({ raw, path }) => named(raw, path, ['controller'], 'controller')),
     ...recordsOf(front.data, 'programs').flatMap(({ raw, path }) => named(raw, path, ['controller'], 'controller')),
@@ -83,7 +107,7 @@ export function visitReferences(front: FrontMatter, names: Names): Fault[] {
       ...named(raw, path, ['station'], 'station'),
       ...named(raw, path, ['supply'], 'supply')
     ])
-  ])
+  ]
 }
 
 function named(raw: unknown, path: Path, keys: Path, kind: keyof Names): Reference[] {
@@ -156,18 +180,13 @@ function programStations(controller: unknown, program: unknown, path: Path): Ref
   }))
 }
 
-function dangling(front: FrontMatter, names: Names, references: readonly Reference[]): Fault[] {
-  return references
-    .filter(one => !names[one.kind].includes(canonical(one)))
-    .map(one => danglingFault(front, one, names[one.kind]))
+function isKnown({ reference: { kind, name } }: Pointing, names: Names): boolean {
+  return names[kind].includes(kind === 'station' || kind === 'zone' ? stationName(name) : name)
 }
 
-function canonical({ kind, name }: Reference): string {
-  return kind === 'station' || kind === 'zone' ? stationName(name) : name
-}
-
-function danglingFault(front: FrontMatter, reference: Reference, known: readonly string[]): Fault {
+function danglingFault({ front, reference }: Pointing, names: Names): Fault {
   const { path, name, kind, isKey = false, fatal = false } = reference
+  const known = names[kind]
   const near = sameDigits(name, nearest(name, known))
   const value = fatal ? `${near}/${stationParts(nameOf(front, path))?.[1]}` : near
   const details: Details = {

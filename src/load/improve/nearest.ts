@@ -24,6 +24,11 @@ function letters(word: string): string {
   return [...squeezed(word)].sort().join('')
 }
 
+/** True where two words differ at most in case, hyphens and spaces. */
+export function isSameWord(one: string, other: string): boolean {
+  return squeezed(one) === squeezed(other)
+}
+
 function squeezed(word: string): string {
   return word.toLowerCase().replace(/[\s_-]+/gu, '')
 }
