@@ -1,5 +1,5 @@
 import { groupBy } from '../base/collections.ts'
-import { linesOf, placeOfLine } from '../load/lines.ts'
+import { linesOfData, placeOfLine } from '../load/lines.ts'
 import type { Fault } from '../load/loaded.ts'
 import type { RegisteredTag } from '../model/fleet.ts'
 import type { FleetSources } from './read-fleet.ts'
@@ -16,7 +16,7 @@ export function goneSiteFaults(
   if (!register) return []
   const there = new Set(sites.map(one => one.id))
   const gone = tags.filter(one => one.state === 'live' && !there.has(one.site))
-  const lines = linesOf(register)
+  const lines = linesOfData(register)
   return [...groupBy(gone, one => one.site)].map<Fault>(([site, own]) => ({
     code: 'tag/site-gone',
     subject: '',

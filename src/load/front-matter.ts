@@ -45,10 +45,12 @@ export function readFrontMatter(source: SourceText): FrontMatter {
     return unsound(lines, [fatalFault('file/yaml', '', place, { kind: 'merge', lines: marks.map(String) })])
   }
   const problem = fenceProblem(lines.text)
-  if (problem)
-    return unsound(lines, [
-      fatalFault('file/front-matter', '', placeOfLine(lines, problem.line), { kind: problem.kind })
-    ])
+  if (problem) {
+    const whole = placeOfLine(lines, problem.line)
+    // Its one line is the whole file, which no message can show.
+    const place = problem.kind === 'line-ends' ? { ...whole, length: FENCE.length, text: FENCE } : whole
+    return unsound(lines, [fatalFault('file/front-matter', '', place, { kind: problem.kind })])
+  }
   const { keys, base, body } = split(lines.text)
   const parts = [
     { part: 'keys', text: keys, most: MOST_BYTES },

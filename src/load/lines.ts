@@ -15,6 +15,11 @@ export function linesOf({ file, text }: SourceText): Lines {
   return { file, text: bare, starts }
 }
 
+/** The same of a table or a drawing, whose lines may end in carriage returns alone, as old programs write them. Offsets stay as they are. */
+export function linesOfData({ file, text }: SourceText): Lines {
+  return linesOf({ file, text: text.replace(/\r(?!\n)/gu, '\n') })
+}
+
 /** The place of a stretch of text. It ends with its line at the latest, so that a mark under it never runs on. */
 export function placeAt(lines: Lines, offset: number, length: number): Place {
   const index = lineIndex(lines.starts, offset)

@@ -8,7 +8,7 @@ import { mildFault } from './faults/fault.ts'
 import type { Details } from './faults/fault.ts'
 import type { FrontMatter } from './front-matter.ts'
 import { nearest } from './improve/nearest.ts'
-import { linesOf, placeAt } from './lines.ts'
+import { linesOfData, placeAt } from './lines.ts'
 import type { Fault, SourceText } from './loaded.ts'
 import { placeOf } from './place.ts'
 import { shapesOf } from './plan-shapes.ts'
@@ -46,7 +46,7 @@ export function readPlanFile(front: FrontMatter, raw: RawSite | undefined, files
   if (written === undefined || written === null) return NOTHING
   const source = files.find(({ file }) => file.slice(file.lastIndexOf('/') + 1) === written)
   if (!source) return { faults: [notThere(front, written, files)] }
-  const lines = linesOf(source)
+  const lines = linesOfData(source)
   const fault = (path: readonly (string | number)[], details: Details, offset = offsetOf(lines.text, path)): Fault =>
     mildFault('file/plan-file', '', placeAt(lines, offset, 1), details)
   if (source.trouble)

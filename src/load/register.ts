@@ -5,7 +5,7 @@ import type { RegisteredTag, TagState } from '../model/fleet.ts'
 import { parseDate } from '../units/date.ts'
 import { fatalFault, mildFault, sortFaults } from './faults/fault.ts'
 import { nearest } from './improve/nearest.ts'
-import { linesOf, placeOfLine } from './lines.ts'
+import { linesOfData, placeOfLine } from './lines.ts'
 import type { Lines } from './lines.ts'
 import type { Fault, SourceText } from './loaded.ts'
 
@@ -23,7 +23,7 @@ export interface LoadedRegister {
  * stay answerable whatever happened to its neighbor. A tag's place is its line: `path` is the line's number.
  */
 export function loadRegister(source: SourceText): LoadedRegister {
-  const lines = linesOf(source)
+  const lines = linesOfData(source)
   if (source.trouble) {
     const details = { kind: 'unreadable', trouble: source.trouble }
     return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, 1), details)] }

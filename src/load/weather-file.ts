@@ -9,7 +9,7 @@ import type { Details } from './faults/fault.ts'
 import { dateWrong } from './improve/date.ts'
 import { nearest } from './improve/nearest.ts'
 import { likelyUnits, nearestUnit } from './improve/unit.ts'
-import { linesOf, placeAt } from './lines.ts'
+import { linesOfData, placeAt } from './lines.ts'
 import type { Lines } from './lines.ts'
 import type { Fault, SourceText } from './loaded.ts'
 import { WEATHER_COLUMNS, headOf } from './weather-columns.ts'
@@ -51,7 +51,7 @@ interface Table {
 }
 
 function readWeather(source: SourceText): LoadedWeather {
-  const lines = linesOf(source)
+  const lines = linesOfData(source)
   const table: Table = { lines, faults: [] }
   if (source.trouble) {
     tell(table, undefined, 0, 'file/front-matter', { kind: 'unreadable', trouble: source.trouble })

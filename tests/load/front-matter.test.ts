@@ -42,6 +42,14 @@ describe('the lines of dashes', () => {
     expect(codes('---\ntitle: Quay\n---x\n')).toEqual(['file/front-matter closing'])
   })
 
+  it('are told of where the file ends its lines in carriage returns alone, without showing all of it', () => {
+    const text = '---\rtitle: Quay\r---\rBelow.\r'
+    expect(codes(text)).toEqual(['file/front-matter line-ends'])
+    expect(codes(`\uFEFF${text}`)).toEqual(['file/front-matter line-ends'])
+    expect(read(text).faults[0]?.place).toMatchObject({ line: 1, column: 1, length: 3, text: '---' })
+    expect(codes(text.replaceAll('\r', '\r\r\n'))).toEqual([])
+  })
+
   it('with nothing between them give no keys and no fault of their own', () => {
     for (const text of ['---\n---\n', '---\n\n---\n', '---\n# a comment\n---\n', '---\n~\n---\n']) {
       expect(read(text).faults).toEqual([])

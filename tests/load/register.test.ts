@@ -43,6 +43,12 @@ describe('the register', () => {
     ])
   })
 
+  it('may end its lines in carriage returns alone; each knows its line', () => {
+    const text = `${HEAD}7KQ3F9X,quay,VB1,live,,\nP5DAU38,quay,VB2,lost,,\n`.replaceAll('\n', '\r')
+    expect(load(text).tags.map(tag => [tag.tag, tag.at.path])).toEqual([['7KQ3F9X', [2]]])
+    expect(load(text).faults[0]?.place).toMatchObject({ line: 3, text: 'P5DAU38,quay,VB2,lost,,' })
+  })
+
   it('keeps the first of two lines with one tag', () => {
     const { tags, faults } = load(`${HEAD}7KQ3F9X,quay,VB1,live,,\n7KQ3F9X,quay,VB2,live,,\n`)
     expect(tags.map(tag => tag.box)).toEqual(['VB1'])

@@ -33,6 +33,11 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
     message: 'The file does not start with a line of three dashes.',
     fix: 'Make "---" the first line, before the first key.'
   }),
+  'line-ends': () => ({
+    message:
+      'The lines of this file end in carriage returns alone, as old text editors write them, so all of it is one line.',
+    fix: 'Save it with Unix (LF) or Windows (CR LF) line ends: editors ask for it where they save, or show it at the foot of the window.'
+  }),
   language: fault => ({
     message: `The first line is "${fault.place.text.trim().slice(0, 40)}"; only the three dashes may stand there. Keys in another language are not read, and nothing is run.`,
     fix: 'Make the first line "---" and nothing else.'
