@@ -3,7 +3,7 @@ export type FenceKind =
   | 'missing'
   /** Nothing stands in the file. */
   | 'empty'
-  /** Lines that end in carriage returns alone: the whole file would be one line. */
+  /** Lines that end in carriage returns alone, so that the whole file would be one line, or in one too many. */
   | 'line-ends'
   /** Something stands after the dashes of the first line: another language, or text. */
   | 'language'
@@ -15,7 +15,7 @@ export type FenceKind =
 /** What is wrong with the two lines of three dashes; undefined where both are there. */
 export function fenceProblem(text: string): { readonly kind: FenceKind; readonly line: number } | undefined {
   if (text.trim() === '') return { kind: 'empty', line: 1 }
-  if (/^-{3}[ \t]*\r(?![\r\n])/u.test(text)) return { kind: 'line-ends', line: 1 }
+  if (/^-{3}[ \t]*\r(?!\n)/u.test(text)) return { kind: 'line-ends', line: 1 }
   const lines = text.split(/\r?\n/u)
   const first = lines[0] ?? ''
   if (!first.startsWith('---') || first.startsWith('----')) return { kind: 'missing', line: 1 }

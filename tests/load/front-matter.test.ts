@@ -42,12 +42,12 @@ describe('the lines of dashes', () => {
     expect(codes('---\ntitle: Quay\n---x\n')).toEqual(['file/front-matter closing'])
   })
 
-  it('are told of where the file ends its lines in carriage returns alone, without showing all of it', () => {
+  it('are told of where the file ends its lines in carriage returns alone or in one too many, without showing all of it', () => {
     const text = '---\rtitle: Quay\r---\rBelow.\r'
     expect(codes(text)).toEqual(['file/front-matter line-ends'])
     expect(codes(`\uFEFF${text}`)).toEqual(['file/front-matter line-ends'])
     expect(read(text).faults[0]?.place).toMatchObject({ line: 1, column: 1, length: 3, text: '---' })
-    expect(codes(text.replaceAll('\r', '\r\r\n'))).toEqual([])
+    expect(codes(text.replaceAll('\r', '\r\r\n'))).toEqual(['file/front-matter line-ends'])
   })
 
   it('with nothing between them give no keys and no fault of their own', () => {

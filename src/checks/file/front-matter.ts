@@ -35,7 +35,7 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
   }),
   'line-ends': () => ({
     message:
-      'The lines of this file end in carriage returns alone, as old text editors write them, so all of it is one line.',
+      'The lines of this file end in carriage returns alone, as old text editors write them, or in one too many, as a wrong transfer leaves them.',
     fix: 'Save it with Unix (LF) or Windows (CR LF) line ends: editors ask for it where they save, or show it at the foot of the window.'
   }),
   language: fault => ({
