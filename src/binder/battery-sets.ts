@@ -35,7 +35,7 @@ export function batterySets(
   return [...sets.values()].flatMap(alike => {
     const [first] = alike
     if (!first) return []
-    const written = `${first.count} × ${first.kind}`
+    const written = `${first.count} × ${first.kind === 'not stated' ? words.faults.battery.kindUnknown : first.kind}`
     const volts = loadVolts(first.kind, first.count)
     const each = volts !== undefined && volts.cells < first.count
     const stated = sheetChange(first)

@@ -74,9 +74,8 @@ function coilRow({ id, masterValve }: Controller, site: Site, { units: w }: Word
 }
 
 function sensorText({ wired, normally, bypass }: Sensor, { units: w }: Words): string {
-  return [wired && w.wired[wired], normally && w.normally[normally], bypass && w.line.bypass(bypass)]
-    .filter(Boolean)
-    .join('. ')
+  const how = [wired && w.wired[wired], normally && w.normally[normally]].filter(Boolean).join('; ')
+  return [how, bypass && w.line.bypass(bypass)].filter(Boolean).join('. ')
 }
 
 /** The register of keys, without places and codes. */

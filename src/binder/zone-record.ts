@@ -1,3 +1,5 @@
+import { isAbsent } from '../base/absent.ts'
+import { uniformity as distribution } from '../domain/water/uniformity.ts'
 import { roundedText, showStated } from '../units/show.ts'
 import type { Station } from '../model/site.ts'
 import type { Block, Value } from './blocks.ts'
@@ -43,5 +45,9 @@ function row(station: Station, { site, words }: PageContext): Value[] {
 function uniformity({ uniformity: stating, efficiency, catchCans }: Station, words: PageContext['words']): Value {
   if (stating) return stated(showStated(stating))
   if (efficiency) return stated(showStated(efficiency))
-  return catchCans ? measured(words.closeout.tests.kinds['catch cans']) : notSupplied(words)
+  if (!catchCans) return notSupplied(words)
+  const name = words.closeout.tests.kinds['catch cans']
+  const found = distribution(catchCans.catches.map(one => one.si))
+  if (isAbsent(found)) return measured(name)
+  return { ...measured(`${roundedText(100 * found.lowQuarter, 0)}\u00a0%`), note: name }
 }

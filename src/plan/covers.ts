@@ -26,11 +26,14 @@ export function planCovers(site: Site): CoversPlanned {
   const planned = site.stations.flatMap(station =>
     station.wire.map((segment, index) => planCover(site, station, segment, index))
   )
-  const workings = [...groupBy(planned, one => one.step)].map(([step, same]) => ({
-    calculation: 'cover-depth',
-    subject: [...new Set(same.map(({ plan }) => plan.station))].join(', '),
-    steps: [step]
-  }))
+  // A working for each station: those that are worked alike are printed as one.
+  const workings = [...groupBy(planned, one => one.step)].flatMap(([step, same]) =>
+    [...new Set(same.map(({ plan }) => plan.station))].map(subject => ({
+      calculation: 'cover-depth',
+      subject,
+      steps: [step]
+    }))
+  )
   return { covers: planned.map(({ plan }) => plan), workings }
 }
 

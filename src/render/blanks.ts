@@ -6,13 +6,14 @@ const BLANK = /(_{4,})/u
 /** "With every valve closed, read the meter. Found: " asks for what was found. */
 const ASKED = /([^.:;?]+)[:?]\s*$/u
 
-/** A line in pieces: "Old: ________ New: ________" has two blanks, each named by the words before it. */
+/** A line in pieces, a blank on one line with the word before it: "Old: ________ New: ________" has two blanks, each named by the words before it. */
 export function pieces(line: string): Piece[] {
   let asked = ''
-  return line.split(BLANK).flatMap<Piece>(text => {
+  return line.split(BLANK).flatMap<Piece>((text, index, all) => {
     if (BLANK.test(text)) return [{ text, blank: asked }]
     asked = ASKED.exec(text)?.[1]?.trim() ?? asked
-    return text === '' ? [] : [{ text }]
+    const before = all[index + 1] !== undefined
+    return text === '' ? [] : [{ text: before ? text.replace(/ $/u, '\u00a0') : text }]
   })
 }
 

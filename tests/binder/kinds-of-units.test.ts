@@ -121,6 +121,25 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(roof.binder).not.toContain('terminals of its own')
   })
 
+  it('a solar controller has no set to judge, and no battery of a kind that nobody stated stands in its place', () => {
+    expect(coast.section('faults')).not.toContain('not stated')
+    expect(coast.section('controllers')).toContain('; normally closed')
+  })
+
+  it('the tabs hold every section, the ring binder itself and the index too', () => {
+    const tabs = coast.section('ring-binder')
+    expect(tabs).toContain('Sign-offs; Ring binder and digital copies; How these numbers were made; Glossary; Index')
+  })
+
+  it('the distance that states of the US set is told on sites of the US alone', () => {
+    expect(depot.section('safety')).toContain('many say 24 in (600 mm)')
+    expect(coast.binder).not.toContain('many say')
+  })
+
+  it('a test with cans gives its uniformity as a figure', () => {
+    expect(demo('harbour-steps').section('zones')).toMatch(/"85 %","standing":"measured",.*"note":"Catch-can test"/u)
+  })
+
   it('a delay says what it is for, and that it is no fault', () => {
     expect(depot.section('controllers')).toContain('the well recovers')
     expect(coast.page('MS1')).toContain('M1 waits 20 s between stations: slow valves, which take 15 s to close.')

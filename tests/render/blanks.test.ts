@@ -17,12 +17,22 @@ describe('the blanks of a line', () => {
     expect(blanks('________')).toEqual([''])
   })
 
+  it('stay on one line with the word before them', () => {
+    expect(pieces('Old: ________ New: ________').map(one => one.text)).toEqual([
+      'Old:\u00a0',
+      '________',
+      ' New:\u00a0',
+      '________'
+    ])
+  })
+
   it('leave the words as they are', () => {
     for (const line of ['', 'Close every drain.', 'a_b __ c', 'Old: ________ New: ________.'])
       expect(
         pieces(line)
           .map(one => one.text)
           .join('')
+          .replaceAll('\u00a0', ' ')
       ).toBe(line)
   })
 })

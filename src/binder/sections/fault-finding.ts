@@ -74,7 +74,10 @@ function siteTable({ id }: FaultStep, context: PageContext): Block[] {
 function batteryTable(context: PageContext): TableBlock[] {
   const { plan, words } = context
   const w = words.faults.battery
-  const sets = batterySets([...plan.batteries.values()], context)
+  const sets = batterySets(
+    [...plan.batteries.values()].filter(one => one.state !== 'none'),
+    context
+  )
   if (sets.length === 0) return []
   const rows = sets.map((set): Value[] => {
     const { newRest, change, failed } = voltValues(set, words)

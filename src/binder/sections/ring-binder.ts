@@ -1,5 +1,6 @@
 import type { Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import type { Words } from '../../words/words.ts'
 import { orNotSupplied, stated } from '../values.ts'
 
 type Tab = 'safety' | 'system' | 'water' | 'upkeep' | 'closeout' | 'back'
@@ -40,7 +41,10 @@ export function ringBinderSection({ site, plan, words }: PageContext, sections: 
         kind: 'table',
         caption: w.tabs,
         columns: w.tabColumns.map(label => ({ label })),
-        rows: tabRows(sections).map(([tab, titles]) => [stated(w.tabNames[tab]), stated(titles.join('; '))])
+        rows: tabRows(allOf(sections, words)).map(([tab, titles]) => [
+          stated(w.tabNames[tab]),
+          stated(titles.join('; '))
+        ])
       },
       {
         kind: 'facts',
@@ -59,7 +63,16 @@ export function ringBinderSection({ site, plan, words }: PageContext, sections: 
   }
 }
 
-function tabRows(sections: readonly Section[]): (readonly [Tab, string[]])[] {
+/** This section, and the index, are made of the others and come after them; each has its place all the same. */
+function allOf(sections: readonly Section[], { handover, checklists }: Words): Pick<Section, 'id' | 'title'>[] {
+  const own = { id: 'ring-binder', title: handover.sections.binderSet }
+  return [
+    ...sections.flatMap(one => (one.id === 'sign-offs' ? [one, own] : [one])),
+    { id: 'index', title: checklists.index }
+  ]
+}
+
+function tabRows(sections: readonly Pick<Section, 'id' | 'title'>[]): (readonly [Tab, string[]])[] {
   let from = 0
   return TABS.map(([tab, last]) => {
     const found = sections.findIndex(one => one.id === last)

@@ -111,7 +111,10 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
     hazard: 'Power, gas, water and data lines may cross wherever you dig, at any depth.',
     consequence: 'A spade in a power or gas line could kill you or the people nearby.',
     local: {
-      US: ['Call 811 before you dig; the law of each state sets how many business days before.'],
+      US: [
+        'Call 811 before you dig; the law of each state sets how many business days before.',
+        'Dig by hand within the distance of a mark that the state sets; many say 24 in (600 mm).'
+      ],
       GB: ['Ask every utility for its plans, then trace its lines with a cable locator.'],
       AU: ['Make the national before-you-dig enquiry at least two full business days before.'],
       NZ: ['Make the national before-you-dig enquiry and wait for the plans.'],
@@ -121,7 +124,7 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
       'Mark the area in white before the locator comes.',
       'Wait until every utility has answered.',
       'Find private lines yourself: nobody marks irrigation, lighting or gate wires for you.',
-      'Dig by hand near a mark; many US states say within 24 in (600 mm) of it.',
+      'Dig by hand near a mark.',
       'Stop, keep people back and call the utility when you meet an unmarked line.'
     ],
     short: 'Power or gas lines may lie near this box.',

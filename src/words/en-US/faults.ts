@@ -275,6 +275,7 @@ export const faultWords = {
     change: 'Change below, under load',
     failed: 'Failed near',
     controllers: 'Controllers',
+    kindUnknown: 'kind not on file',
     each: (kind: string) => `${kind}, each one by itself`,
     range: (least: string, most: string) => `${least} to ${most} V`,
     below: (volts: string) => `about ${volts} V`,

@@ -97,7 +97,10 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
     hazard: 'Por donde cave pueden cruzar líneas de electricidad, gas, agua y datos, a cualquier profundidad.',
     consequence: 'Una pala en una línea eléctrica o de gas podría matarle a usted o a quienes estén cerca.',
     local: {
-      US: ['Llame al 811 antes de cavar; la ley de cada estado fija cuántos días hábiles antes.'],
+      US: [
+        'Llame al 811 antes de cavar; la ley de cada estado fija cuántos días hábiles antes.',
+        'Cave a mano dentro de la distancia a la marca que fija el estado; muchos dicen 24 in (600 mm).'
+      ],
       GB: ['Pida los planos a cada compañía y después localice sus líneas con un detector de cables.'],
       AU: ['Haga la consulta nacional previa a la excavación al menos dos días hábiles completos antes.'],
       NZ: ['Haga la consulta nacional previa a la excavación y espere los planos.'],
@@ -107,7 +110,7 @@ const texts: Readonly<Record<CautionId, CautionText>> = {
       'Marque la zona en blanco antes de que venga quien localiza.',
       'Espere a que hayan contestado todas las compañías.',
       'Localice usted las líneas privadas: nadie le marca los hilos de riego, alumbrado o puertas.',
-      'Cave a mano cerca de una marca; muchos estados de EE. UU. dicen que a menos de 24 in (600 mm).',
+      'Cave a mano cerca de una marca.',
       'Pare, aleje a la gente y llame a la compañía si encuentra una línea sin marcar.'
     ],
     short: 'Puede haber líneas de electricidad o gas cerca de esta arqueta.',

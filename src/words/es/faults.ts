@@ -291,6 +291,7 @@ export const faultWords = {
     change: 'Cambiar por debajo de, en carga',
     failed: 'Falla cerca de',
     controllers: 'Programadores',
+    kindUnknown: 'tipo sin anotar',
     each: (kind: string) => `${kind}, cada una por separado`,
     range: (least: string, most: string) => `${least} a ${most} V`,
     below: (volts: string) => `unos ${volts} V`,
