@@ -57,7 +57,8 @@ function chartOf(group: readonly Controller[], stations: readonly Station[], con
   return {
     kind: 'chart',
     id: `chart-${group[0]?.id ?? ''}`,
-    title: w.heading(names),
+    // A name stays on one line.
+    title: w.heading(names.replaceAll(' ', '\u00a0'), group.length),
     site: site.title,
     keep: w.keep,
     asOf: w.asOf(plan.on, revisionOf(context)),

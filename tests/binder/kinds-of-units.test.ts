@@ -140,6 +140,13 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(demo('harbour-steps').section('zones')).toMatch(/"85 %","standing":"measured",.*"note":"Catch-can test"/u)
   })
 
+  it('sets that fall due on one day are named once, in the calendar and on the list for the start of the season', () => {
+    const row = demo('mercer-row')
+    expect(row.section('calendar')).toContain('MR-01 … MR-08 (6) (05-20)')
+    expect(row.section('checklists')).toContain('MR-01 … MR-08 (6) 2026-05-20 (1 × 9 V alkaline)')
+    expect(row.section('record-drawings')).toContain('"Controllers MR-01 … MR-16 (16)"')
+  })
+
   it('a delay says what it is for, and that it is no fault', () => {
     expect(depot.section('controllers')).toContain('the well recovers')
     expect(coast.page('MS1')).toContain('M1 waits 20 s between stations: slow valves, which take 15 s to close.')

@@ -5,6 +5,7 @@ import { showStated } from '../../units/show.ts'
 import type { Block, Section } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { dueItems } from '../due-items.ts'
+import { rangeOf } from '../range.ts'
 import { minutesOf } from '../task-means.ts'
 import { computed, notSupplied, orNotSupplied, stated } from '../values.ts'
 
@@ -12,6 +13,8 @@ const LOG_LINES = 5
 const MONTHS_AHEAD = 12
 interface Due {
   readonly what: string
+  /** Left out where it is the site. */
+  readonly subject?: string
   readonly on: IsoDate
   readonly minutes: number
 }
@@ -61,14 +64,14 @@ function dueDays(context: PageContext): Due[] {
     const { what, subject, dueOn, task } = item
     if (dueOn === undefined) return []
     const minutes = minutesOf(item, { stations })
-    const named = subject === context.site.id ? what : `${what}, ${subject}`
     const days: IsoDate[] = []
     const step = task?.repeats
     for (let day = dueOn; day < end && days.length < 366; day = addInterval(day, step ?? { months: 0, days: 0 })) {
       days.push(day < on ? on : day)
       if (!step || step.months + step.days === 0) break
     }
-    return days.map(day => ({ what: named, on: day, minutes }))
+    const of = subject === context.site.id ? {} : { subject }
+    return days.map(day => ({ what, ...of, on: day, minutes }))
   })
 }
 
@@ -78,9 +81,7 @@ function months(due: readonly Due[], { plan, words }: PageContext): Block {
   const rows = Array.from({ length: MONTHS_AHEAD }, (_, index) => {
     const first = addInterval(`${plan.on.slice(0, 8)}01` as IsoDate, { months: index, days: 0 })
     const mine = byMonth.get(keyOf(first)) ?? []
-    const named = [...groupBy(mine, one => one.what)].map(
-      ([what, all]) => `${what} (${all.map(one => one.on.slice(5)).join(', ')})`
-    )
+    const named = namesOf(mine)
     return [
       stated(`${words.boxPage.months[Number(first.slice(5, 7)) - 1] ?? ''} ${first.slice(0, 4)}`),
       stated(named.join('; ') || w.nothing),
@@ -88,6 +89,19 @@ function months(due: readonly Due[], { plan, words }: PageContext): Block {
     ]
   })
   return { kind: 'table', caption: w.months, columns: w.monthColumns.map(label => ({ label })), rows }
+}
+
+/** "Battery, 9 V alkaline, MR-01 … MR-08 (6) (05-20)": what falls due alike on the same days is named once. */
+function namesOf(due: readonly Due[]): string[] {
+  const things = [...groupBy(due, one => JSON.stringify([one.what, one.subject])).values()].flatMap(all => {
+    const [first] = all
+    return first ? [{ ...first, days: all.map(one => one.on.slice(5)).join(', ') }] : []
+  })
+  return [...groupBy(things, one => JSON.stringify([one.what, one.days])).values()].flatMap(alike => {
+    const [first] = alike
+    const subjects = rangeOf(alike.flatMap(one => one.subject ?? []))
+    return first ? [`${[first.what, subjects].filter(Boolean).join(', ')} (${first.days})`] : []
+  })
 }
 
 function labor(due: readonly Due[], { words }: PageContext): Block {

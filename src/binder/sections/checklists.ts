@@ -1,8 +1,10 @@
 import { isPresent } from '../../base/absent.ts'
+import { groupBy } from '../../base/collections.ts'
 import { show, showStated } from '../../units/show.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
 import { flowValue } from '../flow-value.ts'
+import { rangeOf } from '../range.ts'
 import { stated } from '../values.ts'
 
 /** Lists to copy and tick: start and end of the season, each month, once a year, and a roof's own. */
@@ -56,8 +58,11 @@ function startUp(context: PageContext): string[] {
     const on = plan.backflows.get(id)?.dueOn
     return on !== undefined && isPresent(on) ? [on] : []
   })
-  const cells = [...plan.batteries.values()].flatMap(({ controller, dueOn, count, kind }) =>
-    isPresent(dueOn) ? [`${controller} ${dueOn} (${count} × ${kind})`] : []
+  const sets = [...plan.batteries.values()].flatMap(({ controller, dueOn, count, kind }) =>
+    isPresent(dueOn) ? [{ controller, fits: `${dueOn} (${count} × ${kind})` }] : []
+  )
+  const cells = [...groupBy(sets, one => one.fits)].map(
+    ([fits, alike]) => `${rangeOf(alike.map(one => one.controller))} ${fits}`
   )
   return [
     ...first(context),

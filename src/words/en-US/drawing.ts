@@ -120,7 +120,7 @@ export const drawingWords = {
   chart: {
     section: 'Controller charts',
     document: 'Controller charts',
-    heading: (controllers: string) => `Controller ${controllers}`,
+    heading: (controllers: string, count: number) => `${count === 1 ? 'Controller' : 'Controllers'} ${controllers}`,
     keep: 'KEEP AT THE CONTROLLER',
     copies: 'Three copies: one sealed at the controller, two for the owner. Print anew when anything changes.',
     planTitle: (controllers: string) => `Zones of ${controllers}`,

@@ -58,7 +58,7 @@ export const handoverWords = {
     samples: 'Samples of wire colors and splices',
     shutOffTag: 'Tag at the shut-off',
     boxTags: 'Name tags of boxes',
-    valveList: (zone: string, size: string, box: string) => [zone, size, box].filter(Boolean).join(' '),
+    valveList: (zone: string, size: string, box: string) => [zone, size, box].filter(Boolean).join(', '),
     none: 'none',
     columns: ['Part', 'Maker and model', 'Size or nozzle', 'Installed', 'Where'],
     controller: 'controller',

@@ -120,7 +120,7 @@ export const drawingWords = {
   chart: {
     section: 'Fichas de programador',
     document: 'Fichas de programador',
-    heading: (controllers: string) => `Programador ${controllers}`,
+    heading: (controllers: string, count: number) => `${count === 1 ? 'Programador' : 'Programadores'} ${controllers}`,
     keep: 'GUARDAR JUNTO AL PROGRAMADOR',
     copies:
       'Tres copias: una plastificada junto al programador, dos para el propietario. Imprímalas de nuevo cuando algo cambie.',

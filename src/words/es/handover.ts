@@ -58,7 +58,7 @@ export const handoverWords = {
     samples: 'Muestras de colores de hilo y de empalmes',
     shutOffTag: 'Tarjeta en la llave de corte',
     boxTags: 'Tarjetas con el nombre de las arquetas',
-    valveList: (zone: string, size: string, box: string) => [zone, size, box].filter(Boolean).join(' '),
+    valveList: (zone: string, size: string, box: string) => [zone, size, box].filter(Boolean).join(', '),
     none: 'ninguno',
     columns: ['Pieza', 'Fabricante y modelo', 'Tamaño o boquilla', 'Instalada', 'Dónde'],
     controller: 'programador',
