@@ -85,6 +85,11 @@ describe('another way of writing a number', () => {
     expect(otherNumber('7 3/4 in')?.value).toBe('7.75 in')
     expect(otherNumber('5\' 6"')?.value).toBe('5.5 ft')
     expect(otherNumber('1,234,567 gal')?.value).toBe('1234567 gal')
+    for (const feet of ["6'6", '6ft6', '6′ 6″', '6’ 6”', '6 ft 6 in', '6 feet 6 inches'])
+      expect(otherNumber(feet)?.value, feet).toBe('6.5 ft')
+    expect([otherNumber('6½ ft')?.value, otherNumber('½ in')?.value]).toEqual(['6.5 ft', '0.5 in'])
+    for (const parted of ['1 284.5 m³', '1\u00a0284.5 m³', "1'284.5 m³", '1.284,5 m³'])
+      expect(otherNumber(parted)?.value, parted).toBe('1284.5 m³')
   })
 
   it('is offered both ways where it can mean two', () => {
@@ -93,7 +98,7 @@ describe('another way of writing a number', () => {
   })
 
   it('is not seen in a number as it should be, or in a decimal comma', () => {
-    for (const text of ['36 m', '36,5 m', '1,2 m', '1200 ft', '4:1', '1/0 AWG'])
+    for (const text of ['36 m', '36,5 m', '1,2 m', '1200 ft', '4:1', '1/0 AWG', '1.284 m³', '12 34 m'])
       expect(otherNumber(text), text).toBeUndefined()
   })
 })
@@ -117,7 +122,11 @@ describe('a date', () => {
       ['12/31/2026', '2026-12-31'],
       ['4.4.2026', '2026-04-04'],
       ['4 May 2026', '2026-05-04'],
-      ['May 4th, 2026', '2026-05-04']
+      ['May 4th, 2026', '2026-05-04'],
+      ['14.4.25', '2025-04-14'],
+      ['20260504', '2026-05-04'],
+      ['2026–05–04', '2026-05-04'],
+      ['2026-05-04T09:30', '2026-05-04']
     ]
     for (const [written, meant] of pairs) expect(dateWrong(written ?? '').value, written).toBe(meant)
   })
@@ -126,10 +135,12 @@ describe('a date', () => {
     const fault = dateWrong('04/05/2026')
     expect(fault.details).toMatchObject({ reason: 'two-ways', candidates: ['2026-04-05', '2026-05-04'] })
     expect(fault.value).toBeUndefined()
+    expect(dateWrong('5/4/26').details['candidates']).toEqual(['2026-05-04', '2026-04-05'])
+    expect(dateWrong('20-10-25').details['candidates']).toEqual(['2025-10-20', '2020-10-25'])
   })
 
   it('that means nothing has no proposal', () => {
-    for (const text of ['', 'soon', '32/13/2026', 'May 2026', '2026'])
+    for (const text of ['31-4-26', '31.4.26', '', 'soon', '32/13/2026', 'May 2026', '2026'])
       expect(dateWrong(text).value, text).toBeUndefined()
   })
 })
@@ -143,6 +154,10 @@ describe('a time', () => {
       ['730', '07:30'],
       ['10 pm', '10:00 pm'],
       ['10pm', '10:00 pm'],
+      ['4h', '04:00'],
+      ['22;30', '22:30'],
+      ['Noon', '12:00'],
+      ['midnight', '00:00'],
       ['24:00', '00:00']
     ]
     for (const [written, meant] of pairs) expect(clockWrong(written ?? '').value, written).toBe(meant)

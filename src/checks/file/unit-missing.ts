@@ -17,7 +17,7 @@ export const unitMissing: FileCheck = {
     }
   },
   word: fault => {
-    const number = detail(fault, 'number')
+    const [number, share] = [detail(fault, 'number'), detail(fault, 'share')]
     const units = details(fault, 'units').map(unit => `${number} ${unit}`)
     return {
       message: named(fault, `"${detail(fault, 'written')}" has no unit.`),
@@ -25,7 +25,10 @@ export const unitMissing: FileCheck = {
         units.length > 1
           ? `${listed(units.slice(0, 4), 'and')} are ${units.length === 2 ? 'both' : 'all'} plausible here.`
           : `It is ${detail(fault, 'noun')}; it needs its unit.`,
-      fix: fixed(fault, `Write the number with its unit: ${listed(units, 'or')}.`)
+      fix:
+        share === ''
+          ? fixed(fault, `Write the number with its unit: ${listed(units, 'or')}.`)
+          : `Write ${share} if it is a share of one, ${number} % if it is percent.`
     }
   }
 }

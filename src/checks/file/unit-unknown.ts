@@ -1,5 +1,5 @@
 import type { FileCheck } from '../check.ts'
-import { detail, details, fixed, listed, named } from './say.ts'
+import { detail, details, fixed, listed, named, suchAs } from './say.ts'
 
 export const unitUnknown: FileCheck = {
   card: {
@@ -19,6 +19,6 @@ export const unitUnknown: FileCheck = {
   word: fault => ({
     message: named(fault, `"${detail(fault, 'written')}": "${detail(fault, 'unit')}" is not a unit known here.`),
     why: `It should be ${detail(fault, 'noun')}, in ${listed(details(fault, 'units'), 'or')}.`,
-    fix: fixed(fault, `Write it as "${detail(fault, 'key')}: ${detail(fault, 'example')}".`)
+    fix: fixed(fault, suchAs(`${detail(fault, 'key')}: ${detail(fault, 'example')}`))
   })
 }

@@ -17,9 +17,9 @@ type Issue = z.core.$ZodIssue
 /** The faults of a file whose keys are read by a schema: one for each thing that is wrong, where it is wrong. */
 export function issueFaults(front: FrontMatter, issues: readonly Issue[], above: Path = []): Fault[] {
   const faults = issues.flatMap(issue => faultsOf(front, issue, above))
-  // A number cut in two by its comma is one fault, not two.
-  const commas = faults.filter(fault => fault.code === 'file/decimal-comma').map(fault => placeKey(fault))
-  const told = faults.filter(fault => fault.code === 'file/decimal-comma' || !commas.includes(placeKey(fault)))
+  // A number or a date cut in two by its comma is one fault, not two.
+  const cut = faults.filter(fault => fault.details['cut'] === true).map(placeKey)
+  const told = faults.filter(fault => fault.details['cut'] === true || !cut.includes(placeKey(fault)))
   return told.filter(fault => !isMisspelt(fault, told))
 }
 

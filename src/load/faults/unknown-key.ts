@@ -1,6 +1,7 @@
 import type { Fault } from '../loaded.ts'
 import type { FrontMatter } from '../front-matter.ts'
-import { splitByComma } from '../improve/comma.ts'
+import { dateSplitByComma, splitByComma } from '../improve/comma.ts'
+import { dateWrong } from '../improve/date.ts'
 import { otherNumber } from '../improve/number-form.ts'
 import { nearestKey } from '../improve/key.ts'
 import { placeOf, placeOfKey, writtenAt } from '../place.ts'
@@ -13,7 +14,7 @@ import { subjectOf } from './subject.ts'
 
 type Path = readonly (string | number)[]
 
-/** A key that no schema has: a slip, a key in the wrong place, a missing colon, or half of a number with a decimal comma. */
+/** A key that no schema has: a slip, a key in the wrong place, a missing colon, or half of a number or a date that its comma cuts in two. */
 export function unknownKey(front: FrontMatter, path: Path, key: string, note: string): Fault {
   const full = [...path, key]
   const subject = subjectOf(front.data, full)
@@ -23,10 +24,19 @@ export function unknownKey(front: FrontMatter, path: Path, key: string, note: st
     const written = comma.value.replace('.', ',')
     const wrong = otherNumber(written)
     const details: Details = {
+      cut: true,
       written: `${comma.key}: ${written}`,
       ...(wrong?.details ?? { corrected: corrected(front, whole, comma.value) })
     }
     return fatalFault('file/decimal-comma', subject, placeOf(front, whole), details)
+  }
+  const day = dateSplitByComma(front, path, key)
+  if (day) {
+    const whole = [...path, day.key]
+    const { code, details, value } = dateWrong(day.value)
+    const fixed: Details = value === undefined ? {} : { corrected: corrected(front, whole, value) }
+    const written = `${day.key}: ${day.value}`
+    return fatalFault(code, subject, placeOf(front, whole), { key: day.key, ...details, written, ...fixed, cut: true })
   }
   return fatalFault('file/unknown-key', subject, placeOfKey(front, full), unknownDetails(front, full, key, note))
 }

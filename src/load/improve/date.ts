@@ -2,10 +2,18 @@ import { FIRST_YEAR, LAST_YEAR, MONTH_NAMES, MONTHS, daysInMonth, parseDate } fr
 import { wrong } from '../schema/field.ts'
 import type { Wrong } from '../schema/field.ts'
 
+/** A year of two digits, of this century. */
+const SHORT_YEAR = /^(\d{1,2})[./ -](\d{1,2})[./ -](\d{2})$/u
 const YEAR_LAST = /^(\d{1,2})[./ -](\d{1,2})[./ -](\d{4})$/u
 
-/** What is wrong with a date: a day that does not exist, or another way of writing it. */
-export function dateWrong(text: string): Wrong {
+const DASHES = /[\u2010-\u2015\u2212]/gu
+
+/** What is wrong with a date: a day that does not exist, or another way of writing it. A time of day after it is left aside. */
+export function dateWrong(written: string): Wrong {
+  return wrongDay(written.replace(DASHES, '-').replace(/^(\d{4}-\d{2}-\d{2})[T ]\d{2}:\d{2}.*$/u, '$1'))
+}
+
+function wrongDay(text: string): Wrong {
   const written = /^(\d{4})-(\d{1,2})-(\d{1,2})$/u.exec(text)
   if (written) return noSuchDay(Number(written[1]), Number(written[2]), Number(written[3]))
   const candidates = rewritten(text)
@@ -49,6 +57,20 @@ function noSuchDay(year: number, month: number, day: number): Wrong {
 function rewritten(text: string): string[] {
   const yearFirst = /^(\d{4})[./ ](\d{1,2})[./ ](\d{1,2})$/u.exec(text)
   if (yearFirst) return existing([[yearFirst[1], yearFirst[2], yearFirst[3]]])
+  const packed = /^(\d{4})(\d{2})(\d{2})$/u.exec(text)
+  if (packed) return existing([[packed[1], packed[2], packed[3]]])
+  const short = SHORT_YEAR.exec(text)
+  if (short) {
+    const [, first = '', second = '', third = ''] = short
+    const yearLast = existing([
+      [`20${third}`, first, second],
+      [`20${third}`, second, first]
+    ])
+    if (!text.includes('-')) return yearLast
+    // With dashes the year may stand first, too: one order alone would be a guess.
+    const all = [...new Set([...yearLast, ...existing([[`20${first}`, second, third]])])]
+    return all.length > 1 ? all : []
+  }
   const yearLast = YEAR_LAST.exec(text)
   if (yearLast) {
     const [, first, second, year] = yearLast

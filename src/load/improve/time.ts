@@ -31,10 +31,12 @@ function wholeTime(end: string): string | undefined {
   return hour !== undefined && parseClock(hour) !== undefined ? hour : rewritten(end)
 }
 
-/** 22.30, 2230, 22h30, 10 pm and 10pm as they are written here. */
+/** 22.30, 2230, 22h30, 22h, 10 pm, noon and midnight as they are written here. */
 function rewritten(text: string): string | undefined {
   const half = /^(\d{1,2})\s*([ap]\.?m\.?)$/iu.exec(text)
-  const digits = /^(\d{1,2})[.h,]?(\d{2})$/iu.exec(text)
+  const word = /^(noon|midnight)$/iu.exec(text)?.[1]?.toLowerCase()
+  if (word !== undefined) return word === 'noon' ? '12:00' : '00:00'
+  const digits = /^(\d{1,2})[.h,;]?(\d{2})$/iu.exec(text.replace(/^(\d{1,2})\s*h$/iu, '$1h00'))
   const again = half ? `${half[1]}:00 ${half[2]}` : digits ? `${digits[1]?.padStart(2, '0')}:${digits[2]}` : undefined
   return again !== undefined && parseClock(again) !== undefined ? again : undefined
 }

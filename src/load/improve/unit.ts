@@ -103,8 +103,18 @@ export function quantityWrong(problem: QuantityProblem, dimension: Dimension, ex
   if (twoUnits !== undefined)
     return wrong('file/not-understood', { expected: `${noun} in one unit`, example }, twoUnits)
   switch (problem.kind) {
-    case 'unit-missing':
+    case 'unit-missing': {
+      const share = dimension === 'ratio' ? Number(problem.number) : 0
+      // 0.7 is a share of one more often than seven tenths of a percent: neither is proposed alone.
+      if (share > 0 && share < 1)
+        return wrong('file/unit-missing', {
+          noun,
+          number: problem.number,
+          units,
+          share: `${Number((share * 100).toPrecision(12))} %`
+        })
       return wrong('file/unit-missing', { noun, number: problem.number, units }, `${problem.number} ${units[0]}`)
+    }
     case 'decimal-comma':
       return wrong('file/decimal-comma', { noun }, problem.corrected)
     case 'unit-of-another-kind': {
