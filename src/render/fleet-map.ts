@@ -8,6 +8,8 @@ const WIDTH = 1060
 const HEIGHT = 700
 const EDGE = 46
 const MARK = 6
+/** Half the side of the square round a mark that is pressed with it: 24 px and more, also where the map is drawn a little smaller (WCAG 2.2, 2.5.8). */
+const PRESSED = 14
 /** Width of a letter and height of a line of a name, as the style sheet sets it: some 7 pt where the map is as wide as a sheet. */
 const LETTER = 7.9
 const LINE = 17
@@ -33,7 +35,7 @@ export function fleetMap(marks: readonly MapMark[], words: Words['fleet']): stri
   const inner = [
     rect({ x: 0.5, y: 0.5, width: WIDTH - 1, height: HEIGHT - 1 }, { fill: 'none', stroke: 'currentColor' }),
     ...graticule(frame),
-    ...placed.map(({ mark, x, y }) => linked(mark, markOf(mark.state, x, y))),
+    ...placed.map(({ mark, x, y }) => linked(mark, pressed(x, y) + markOf(mark.state, x, y))),
     ...names(placed).map(({ mark, box, text, textX, anchor }) =>
       linked(mark, label(textX, box.y + LINE - 5, text, { class: 'map-name', 'text-anchor': anchor }))
     ),
@@ -110,6 +112,15 @@ function markOf(state: MapMark['state'], x: number, y: number): string {
   return state === 'unknown'
     ? element('circle', ring)
     : element('circle', { cx: x, cy: y, r: 3.5, fill: 'currentColor' })
+}
+
+function pressed(x: number, y: number): string {
+  const corner = `${(x - PRESSED).toFixed(2)} ${(y - PRESSED).toFixed(2)}`
+  return element('path', {
+    d: `M${corner}h${2 * PRESSED}v${2 * PRESSED}h-${2 * PRESSED}z`,
+    fill: 'none',
+    'pointer-events': 'all'
+  })
 }
 
 interface PlacedMark {

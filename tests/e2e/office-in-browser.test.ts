@@ -131,6 +131,18 @@ describe('the list of all sites, opened from a folder', () => {
 })
 
 describe.each(PAGES)('the page %s of the office', name => {
+  it('has links that stand alone, and marks, 24 px high and wide or more on a desk', async () => {
+    await open(name)
+    const small = await page.$$eval('.links a, td > a, tbody th > a, .fleet-map a:has(circle, rect)', links =>
+      links
+        .filter(link => link.getClientRects().length > 0)
+        .map(link => ({ text: link.textContent, box: link.getBoundingClientRect() }))
+        .filter(({ box }) => box.width < 24 || box.height < 24)
+        .map(({ text, box }) => `${text.trim()}: ${box.width} × ${box.height}`)
+    )
+    expect(small).toEqual([])
+  })
+
   it('fits a phone without scrolling sideways; what is wider scrolls in itself and is reached by keyboard', async () => {
     await open(name, 360)
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(360)
