@@ -17,7 +17,7 @@ import type { FleetSources, SiteSources } from './read-fleet.ts'
 import { attachmentFaults } from './attachments.ts'
 import { photoFaults } from './photos.ts'
 import { readRegister } from './read-register.ts'
-import { unreadVisitFaults } from './visit-names.ts'
+import { unreadTextFaults } from './unread-texts.ts'
 
 /** One site as read, planned and checked. Without a plan its files could not be understood; the findings say why. */
 export interface AssessedSite {
@@ -70,9 +70,9 @@ export function assessOne(sources: SiteSources, loaded: LoadedSite, fleet: Fleet
     ? [
         ...photoFaults(loaded, loaded.site, sources),
         ...attachmentFaults(loaded, loaded.site, sources),
-        ...unreadVisitFaults(sources)
+        ...unreadTextFaults(sources)
       ]
-    : unreadVisitFaults(sources)
+    : unreadTextFaults(sources)
   return {
     id: sources.id,
     sources,

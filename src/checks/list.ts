@@ -46,6 +46,7 @@ import { notUnderstood } from './file/not-understood.ts'
 import { outOfRange } from './file/out-of-range.ts'
 import { filePlanFile } from './file/plan-file.ts'
 import { fileRegister } from './file/register.ts'
+import { siteCopy } from './file/site-copy.ts'
 import { fileTab } from './file/tab.ts'
 import { fileTime } from './file/time.ts'
 import { fileTooLarge } from './file/too-large.ts'
@@ -55,6 +56,7 @@ import { unitUnlikely } from './file/unit-unlikely.ts'
 import { unitWrongKind } from './file/unit-wrong-kind.ts'
 import { unknownKey } from './file/unknown-key.ts'
 import { visitDay } from './file/visit-day.ts'
+import { visitTwice } from './file/visit-twice.ts'
 import { wrongShape } from './file/wrong-shape.ts'
 import { fileYaml } from './file/yaml.ts'
 import { batteryDueSoon } from './power/battery-due-soon.ts'
@@ -178,6 +180,7 @@ export const CHECKS: readonly Check[] = [
   outOfRange,
   filePlanFile,
   fileRegister,
+  siteCopy,
   fileTab,
   fileTime,
   fileTooLarge,
@@ -187,6 +190,7 @@ export const CHECKS: readonly Check[] = [
   unitWrongKind,
   unknownKey,
   visitDay,
+  visitTwice,
   wrongShape,
   fileYaml,
   batteryDueSoon,

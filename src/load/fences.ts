@@ -25,6 +25,14 @@ export function fenceProblem(text: string): { readonly kind: FenceKind; readonly
   return (lines[closing] ?? '').trim() === '---' ? undefined : { kind: 'closing', line: closing + 1 }
 }
 
+const MORE_KEYS = /^---[ \t]*\r?\n(?:[ \t]*\r?\n)*[a-z][a-z-]*:(?:[ \t].*)?\r?\n(?:[^\n]*\n)*?---[ \t]*$/mu
+
+/** Where keys stand between two lines of dashes once more, in the prose below those that are read; undefined where they do not. */
+export function moreKeysAt(body: string): number | undefined {
+  const at = body.search(MORE_KEYS)
+  return at < 0 ? undefined : body.slice(0, at).split('\n').length - 1
+}
+
 /** The lines of the marks that a merge of two versions leaves where both changed the same place; none where it went through. */
 export function mergeMarks(text: string): number[] {
   if (!/^(?:<{7}|>{7})(?:\s|$)/mu.test(text)) return []

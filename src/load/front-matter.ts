@@ -1,8 +1,8 @@
 import matter from 'gray-matter'
 import type { Node } from 'yaml'
 import type { Fault, SourceText } from './loaded.ts'
-import { fatalFault } from './faults/fault.ts'
-import { fenceProblem, mergeMarks } from './fences.ts'
+import { fatalFault, mildFault } from './faults/fault.ts'
+import { fenceProblem, mergeMarks, moreKeysAt } from './fences.ts'
 import { linesOf, placeAt, placeOfLine } from './lines.ts'
 import type { Lines } from './lines.ts'
 import { parseYaml } from './yaml/parse.ts'
@@ -97,6 +97,7 @@ function understood(lines: Lines, keys: string, base: number, body: string): Fro
   if (data !== null && (typeof data !== 'object' || Array.isArray(data)))
     return unsound(lines, [...faults, fatalFault('file/front-matter', '', placeOfLine(lines, 2), { kind: 'no-keys' })])
   const bodyLine = lines.text.slice(0, lines.text.length - body.length).split('\n').length
+  const more = moreKeysAt(body)
   return {
     lines,
     data: (data ?? {}) as Record<string, unknown>,
@@ -104,7 +105,10 @@ function understood(lines: Lines, keys: string, base: number, body: string): Fro
     base,
     body,
     bodyLine,
-    faults,
+    faults:
+      more === undefined
+        ? faults
+        : [...faults, mildFault('file/front-matter', '', placeOfLine(lines, bodyLine + more), { kind: 'more-keys' })],
     sound
   }
 }

@@ -110,7 +110,7 @@ function takeBlock(draft: Draft, info: string, body: string): boolean {
     draft.plans.push({ name: plan, keys: body })
     return true
   }
-  const visit = /^yaml visit(?: (\S+))?$/u.exec(info)
+  const visit = /^yaml visit(?: (\S.*))?$/u.exec(info)
   if (visit) {
     draft.visits.push({ name: visit[1] ?? `visit-${draft.visits.length + 1}`, keys: body })
     return true

@@ -2,7 +2,7 @@ import { attachmentFaults } from '../../src/build/attachments.ts'
 import { goneSiteFaults } from '../../src/build/gone-sites.ts'
 import { noRegisterFaults } from '../../src/build/no-register.ts'
 import { photoFaults } from '../../src/build/photos.ts'
-import { unreadVisitFaults } from '../../src/build/visit-names.ts'
+import { unreadTextFaults } from '../../src/build/unread-texts.ts'
 import { isSiteCheck, runChecks, wordFault } from '../../src/checks/run.ts'
 import type { Check } from '../../src/checks/check.ts'
 import type { Finding } from '../../src/diagnostics/finding.ts'
@@ -113,6 +113,7 @@ export function workedCase(check: Check, of: 'example' | 'instead'): Case {
  */
 function workedInput(text: string): Pick<Case, 'keys' | 'register' | 'visits' | 'folder'> {
   const [path = '', visit] = text.trimEnd().split(/\n([^]*)/u)
+  if (/^[^:/]+\.md$/u.test(path) && visit === undefined) return { keys: '', visits: [], folder: [path] }
   if (path.startsWith('visits/') && visit === undefined)
     return { keys: '', visits: [], folder: path.endsWith('.md') ? [] : [path] }
   if (path.startsWith('visits/'))
@@ -163,10 +164,16 @@ function understood({ site, faults, id }: LoadedSite, more: readonly Fault[]): S
 
 function filesOf(loaded: LoadedSite, more: readonly string[] = []): Fault[] {
   if (!loaded.site) return []
-  const sources = { id: BASE_ID, folder: `sites/${BASE_ID}`, visits: [], others: [...OTHERS, ...more] }
+  const sources = {
+    id: BASE_ID,
+    folder: `sites/${BASE_ID}`,
+    site: { file: BASE_FILE, text: '' },
+    visits: [],
+    others: [...OTHERS, ...more]
+  }
   return [
     ...photoFaults(loaded, loaded.site, sources, path => !path.endsWith('.heic')),
     ...attachmentFaults(loaded, loaded.site, sources),
-    ...unreadVisitFaults(sources)
+    ...unreadTextFaults(sources)
   ]
 }

@@ -50,6 +50,16 @@ describe('the lines of dashes', () => {
     expect(codes(text.replaceAll('\r', '\r\r\n'))).toEqual(['file/front-matter line-ends'])
   })
 
+  it('are told of where keys stand between such lines once more, and those at the top are read', () => {
+    const top = '---\ntitle: Quay\n---\n'
+    const again = read(`${top}Below.\n\n---\nstatus: removed\n---\n`)
+    expect(again.data).toEqual({ title: 'Quay' })
+    expect(again.faults.map(one => [one.details['kind'], one.place.line, one.fatal])).toEqual([['more-keys', 6, false]])
+    expect(codes(`${top}---\r\nstatus: removed\r\n---\r\n`)).toEqual(['file/front-matter more-keys'])
+    for (const prose of ['---\n', 'A line.\n\n---\n\nAnother: with a colon.\n\n---\n', '---\nkey: value\n'])
+      expect(codes(top + prose), prose).toEqual([])
+  })
+
   it('with nothing between them give no keys and no fault of their own', () => {
     for (const text of ['---\n---\n', '---\n\n---\n', '---\n# a comment\n---\n', '---\n~\n---\n']) {
       expect(read(text).faults).toEqual([])

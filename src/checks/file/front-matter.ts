@@ -50,6 +50,10 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
     message: `"${fault.place.text.trim().slice(0, 40)}" would end the keys here.`,
     fix: 'Only the three dashes may stand on the line that ends the keys; elsewhere do not start a line with them.'
   }),
+  'more-keys': () => ({
+    message: 'Keys stand between lines of dashes once more here, and are not read: they are printed as prose.',
+    fix: 'Move them up to the other keys, above the second line of dashes of this file, and take these dashes out.'
+  }),
   'no-keys': () => ({
     message: 'Text or a list stands between the dashes where keys are due.',
     fix: 'Write keys with values, such as "title: Kestrel Cross Roundabout".'

@@ -6,7 +6,7 @@ export const notAVisit: FileCheck = {
     code: 'file/not-a-visit',
     severity: 'warning',
     looksAt:
-      'A text in the visits folder that is not named as visits are, such as 2026-05-04-route.md, or that lies in a folder below it.',
+      'A text in the visits folder that is not named as visits are, such as 2026-05-04-route.md, or one named so that lies in another folder.',
     why: 'It is not read, so what the visit found and did is missing from the binder and the due list.',
     sources: ['project-rule'],
     fix: 'Save it as text in the visits folder itself, under a name such as 2026-05-04-route.md.',
