@@ -3,6 +3,8 @@ export type FenceKind =
   | 'missing'
   /** Nothing stands in the file. */
   | 'empty'
+  /** Something that is not seen before the dashes of the first line. */
+  | 'unseen'
   /** Lines that end in carriage returns alone, so that the whole file would be one line, or in one too many. */
   | 'line-ends'
   /** Something stands after the dashes of the first line: another language, or text. */
@@ -18,6 +20,7 @@ export function fenceProblem(text: string): { readonly kind: FenceKind; readonly
   if (/^-{3}[ \t]*\r(?!\n)/u.test(text)) return { kind: 'line-ends', line: 1 }
   const lines = text.split(/\r?\n/u)
   const first = lines[0] ?? ''
+  if (/^[\s\u200b\u200e\u200f\u2060\ufeff]+---\s*$/u.test(first)) return { kind: 'unseen', line: 1 }
   if (!first.startsWith('---') || first.startsWith('----')) return { kind: 'missing', line: 1 }
   if (first.trim() !== '---') return { kind: 'language', line: 1 }
   const closing = lines.findIndex((line, index) => index > 0 && line.startsWith('---'))

@@ -55,7 +55,7 @@ export function loadSite({ id, files, tables = [], plans = [], shared, others = 
     ...weather.faults,
     ...plan.faults,
     ...duplicateIds(front),
-    ...lostReferences(front, front.sound ? visits : [], names),
+    ...whereListsAreRead(lostReferences(front, front.sound ? visits : [], names), site.faults),
     ...missingFiles(front, shared)
   ])
   const fronts = [front, ...visits, ...companions.fronts]
@@ -74,6 +74,22 @@ export function loadSite({ id, files, tables = [], plans = [], shared, others = 
       visits: inOrder(made)
     })
   }
+}
+
+const LIST_OF: Readonly<Record<string, string>> = {
+  box: 'boxes',
+  controller: 'controllers',
+  supply: 'supplies',
+  station: 'stations',
+  zone: 'stations'
+}
+
+/** A list that is not read as it is written, since its key has a slip in it or stands twice, makes all names of its kind seem lost: that is not told beside it. */
+function whereListsAreRead(lost: readonly Fault[], faults: readonly Fault[]): Fault[] {
+  const keys = faults.flatMap(({ code, details }) =>
+    code === 'file/unknown-key' ? [details['nearest']] : code === 'file/duplicate-key' ? [details['key']] : []
+  )
+  return lost.filter(({ details }) => !keys.includes('id') && !keys.includes(LIST_OF[String(details['kind'])] ?? ''))
 }
 
 function topOf(front: FrontMatter): At {

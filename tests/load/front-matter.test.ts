@@ -37,6 +37,8 @@ describe('the lines of dashes', () => {
     expect(codes('\n \r\n')).toEqual(['file/front-matter empty'])
     expect(codes('\n---\ntitle: Quay\n---\n')).toEqual(['file/front-matter missing'])
     expect(codes('----\ntitle: Quay\n----\n')).toEqual(['file/front-matter missing'])
+    for (const unseen of ['\uFEFF\uFEFF', '\u200b', ' '])
+      expect(codes(`${unseen}---\ntitle: Quay\n---\n`)).toEqual(['file/front-matter unseen'])
     expect(codes('---')).toEqual(['file/front-matter open'])
     expect(codes('---\ntitle: Quay\n')).toEqual(['file/front-matter open'])
     expect(codes('---\ntitle: Quay\n---x\n')).toEqual(['file/front-matter closing'])

@@ -38,13 +38,17 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
       'The lines of this file end in carriage returns alone, as old text editors write them, or in one too many, as a wrong transfer leaves them.',
     fix: 'Save it with Unix (LF) or Windows (CR LF) line ends: editors ask for it where they save, or show it at the foot of the window.'
   }),
+  unseen: () => ({
+    message: 'A blank or a sign that cannot be seen stands before the dashes of the first line.',
+    fix: 'Take the first line out and type it anew: "---".'
+  }),
   language: fault => ({
     message: `The first line is "${fault.place.text.trim().slice(0, 40)}"; only the three dashes may stand there. Keys in another language are not read, and nothing is run.`,
     fix: 'Make the first line "---" and nothing else.'
   }),
   open: () => ({
     message: 'The second line of three dashes is missing, so the keys have no end.',
-    fix: 'Put "---" on a line of its own after the last key.'
+    fix: 'Put "---" on a line of its own after the last key. Where the file ends in the middle, it was not saved whole: bring back the last copy.'
   }),
   closing: fault => ({
     message: `"${fault.place.text.trim().slice(0, 40)}" would end the keys here.`,

@@ -21,6 +21,12 @@ export const unknownKey: FileCheck = {
     const [key, what, nearest] = [detail(fault, 'key'), detail(fault, 'what'), detail(fault, 'nearest')]
     const belongs = details(fault, 'belongs')
     const colon = fault.details['colon'] === true
+    if (fault.details['unseen'] === true)
+      return {
+        message: named(fault, `signs that cannot be seen stand in the key "${key}".`),
+        why: 'Text that is pasted brings them along; with them it is another key.',
+        fix: `Take the key out and type it anew: "${key}:".`
+      }
     return {
       message: named(fault, colon ? `"${key}" has no colon after its key.` : `"${key}" is not a key of ${what}.`),
       ...(nearest === '' ? {} : { why: `The nearest key is "${nearest}".` }),

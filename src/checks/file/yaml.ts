@@ -60,6 +60,10 @@ const WORDS: Readonly<Record<string, Words>> = {
     message: 'A comma is missing between two entries in brackets.',
     fix: 'Put a comma between them. Text that holds a bracket or a comma goes in quotes.'
   }),
+  'curly-quotes': () => ({
+    message: 'The quotes on this line are the curly ones of a word processor; they do not hold a text together here.',
+    fix: 'Type straight quotes, " or \', in their place.'
+  }),
   'document-end': () => ({
     message: 'A line of dots or a line that starts with a percent sign ends the keys here.',
     fix: 'Take the line out.'
@@ -85,6 +89,10 @@ const WORDS: Readonly<Record<string, Words>> = {
       'A space of another kind stands here, as web pages and word processors write it; it does not count as a space.',
     fix: 'Type a plain space in its place, here and wherever the text was pasted.'
   }),
+  'question-mark': () => ({
+    message: 'A question mark stands where a value is due.',
+    fix: 'Leave the key out, or blank after its colon, until the value is known.'
+  }),
   'quote-open': () => ({
     message: 'The quote that opens here is not closed.',
     fix: 'Close it on the same line. A quote inside the text needs single quotes around the whole.'
@@ -96,6 +104,10 @@ const WORDS: Readonly<Record<string, Words>> = {
   'space-after-colon': () => ({
     message: 'The colon needs a space after it.',
     fix: 'Put a space after the colon.'
+  }),
+  table: () => ({
+    message: 'A table stands here, and tables are not read among the keys.',
+    fix: 'Write its rows as entries of a list, or save it as CSV and bring it in with "underlid import".'
   }),
   tag: () => ({
     message: 'A value that starts with an exclamation mark asks for a special kind of data, and none is read.',

@@ -20,12 +20,13 @@ export function shapeFault(front: FrontMatter, path: readonly (string | number)[
   }
   const expected = issue.code === 'invalid_type' && issue.expected === 'array' ? 'a list' : 'keys with values'
   const written = writtenAt(front, path) ?? ''
+  const entries = written.includes(',') ? written : written.replaceAll(/\s*;\s*/gu, ', ')
   const listable = expected === 'a list' && written !== '' && !written.includes('\n')
   const details: Details = {
     ...base,
     expected,
     got: shapeOf(value),
-    ...(listable ? { corrected: corrected(front, path, `[${written}]`) } : {})
+    ...(listable ? { corrected: corrected(front, path, `[${entries}]`) } : {})
   }
   return fatalFault('file/wrong-shape', subject, placeOf(front, path), details)
 }

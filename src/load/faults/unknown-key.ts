@@ -4,6 +4,7 @@ import { dateSplitByComma, splitByComma } from '../improve/comma.ts'
 import { dateWrong } from '../improve/date.ts'
 import { otherNumber } from '../improve/number-form.ts'
 import { nearestKey } from '../improve/key.ts'
+import { oneLine } from '../one-line.ts'
 import { placeOf, placeOfKey, writtenAt } from '../place.ts'
 import { KEYS_OF, unpackNote } from '../schema/record.ts'
 import { corrected } from './corrected.ts'
@@ -48,8 +49,11 @@ function unknownDetails(front: FrontMatter, full: Path, key: string, note: strin
   const [first = '', ...rest] = key.split(/\s+/u)
   if (value === '' && rest.length > 0 && keys.includes(first))
     return { ...base, colon: true, corrected: `${first}: ${rest.join(' ')}` }
+  const seen = oneLine(key)
+  if (seen !== key && keys.includes(seen)) return { ...base, key: seen, unseen: true, nearest: seen }
   const near = nearestKey(key, keys)
+  const isLine = value !== '' && placeOfKey(front, full).text.includes(value)
   if (near !== undefined)
-    return { ...base, nearest: near, ...(value === '' ? {} : { corrected: `${near}: ${shortened(value)}` }) }
+    return { ...base, nearest: near, ...(isLine ? { corrected: `${near}: ${shortened(value)}` } : {}) }
   return { ...base, belongs: [...KEYS_OF].filter(([, others]) => others.includes(key)).map(([name]) => name) }
 }

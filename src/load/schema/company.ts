@@ -5,7 +5,7 @@ import { optional } from './field.ts'
 import { given, made } from './made.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
-import { text } from './texts.ts'
+import { phone, text } from './texts.ts'
 
 /** The front matter of _shared/company.md. */
 export const company = record(
@@ -16,7 +16,7 @@ export const company = record(
     'public-address': optional(
       text('Where dist/public is hosted; the printed codes point at it.', '"HTTPS://EXAMPLE.ORG"')
     ),
-    phone: optional(text('Public number.', '"01632 960200"')),
+    phone: optional(phone('Public number.', '"01632 960200"')),
     email: optional(text('Public address.', 'office@example.org')),
     address: optional(text('Street address.', '"1 Yard Lane, Harrow Mere"')),
     licence: optional(text('Number of the licence.', 'LI-1234')),

@@ -4,7 +4,7 @@ import type { Contact } from '../../model/site.ts'
 import { optional } from './field.ts'
 import { given, made } from './made.ts'
 import { record } from './record.ts'
-import { text, yesNo } from './texts.ts'
+import { phone, text, yesNo } from './texts.ts'
 
 export const contact = record(
   'a contact',
@@ -16,7 +16,7 @@ export const contact = record(
     role: text('owner, maintainer, installer, supplier, water supplier, ...', 'maintainer'),
     name: optional(text('Name of the person or office.', 'Harrow Mere Council')),
     company: optional(text('The firm, where a person is named.', 'Example Landscapes')),
-    phone: optional(text('Private unless `public: yes`.', '"01632 960100"')),
+    phone: optional(phone('Private unless `public: yes`.', '"01632 960100"')),
     email: optional(text('Private unless `public: yes`.', 'parks@example.org')),
     licence: optional(text('Number of the licence.', 'LI-1234')),
     public: optional(yesNo('yes: phone and email may be shown on the box page and in the binder.', 'yes'))

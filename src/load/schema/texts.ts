@@ -12,6 +12,16 @@ export function text(does: string, example: string): z.ZodType<string> {
   )
 }
 
+/** A telephone number as it is dialed or said. An email address there would become a number that nobody answers. */
+export function phone(does: string, example: string): z.ZodType<string> {
+  return field({ does, example }, TEXT, value => {
+    const written = String(value).trim()
+    return /^\S+@\S+\.\S+$/u.test(written)
+      ? wrong('file/not-understood', { expected: 'a telephone number; an email address stands under "email"', example })
+      : taken(written)
+  })
+}
+
 /**
  * A name that other records point to. It must be text: 7 and 07 would be one number and are two names, so a number is refused and the
  * writer told to put it in quotes.

@@ -41,10 +41,20 @@ function yamlFault(text: string, problem: YamlProblem, place: PlaceOf): Fault {
   return fatalFault('file/yaml', '', where, details)
 }
 
+const WHOLE_LINE: readonly YamlProblem['kind'][] = [
+  'colon-missing',
+  'curly-quotes',
+  'indent',
+  'list-inline',
+  'question-mark',
+  'space-after-colon',
+  'table'
+]
+
 /** Of a line that is wrong as a whole, the whole; of a value that needs quotes, all of it. */
 function marked(kind: YamlProblem['kind'], where: Place): Place {
   const { text, column } = where
-  const wholeLine = ['indent', 'colon-missing', 'space-after-colon', 'list-inline'].includes(kind)
+  const wholeLine = WHOLE_LINE.includes(kind)
   const start = wholeLine ? text.length - text.trimStart().length + 1 : column
   const toEnd = wholeLine || kind === 'colon-in-text' || kind === 'reserved-character'
   return toEnd ? { ...where, column: start, length: Math.max(0, text.trimEnd().length - start + 1) } : where

@@ -11,15 +11,18 @@ export type YamlKind =
   | 'colon-missing'
   | 'comma-extra'
   | 'comma-missing'
+  | 'curly-quotes'
   | 'document-end'
   | 'escape'
   | 'indent'
   | 'list-inline'
   | 'merge'
   | 'odd-space'
+  | 'question-mark'
   | 'quote-open'
   | 'reserved-character'
   | 'space-after-colon'
+  | 'table'
   | 'tag'
   | 'text-after-quote'
   | 'too-deep'
@@ -43,7 +46,15 @@ const MOST_PROBLEMS = 100
 /** One problem a line at most: the parser stumbles on after the first, and what it says then misleads. */
 export function yamlProblems(text: string, { root, errors }: ParsedYaml): YamlProblem[] {
   const first = onePerLine(text, errors, error => error.pos[0]).slice(0, MOST_PROBLEMS)
-  const problems = [...withoutWhatFollows(first.map(error => problemOf(text, root, error))), ...aliases(root)]
+  const problems = [
+    ...withoutWhatFollows(
+      withoutSameRecord(
+        root,
+        first.map(error => problemOf(text, root, error))
+      )
+    ),
+    ...aliases(root)
+  ]
   return onePerLine(text, problems, problem => problem.offset).slice(0, MOST_PROBLEMS)
 }
 
@@ -56,6 +67,23 @@ function withoutWhatFollows(problems: readonly YamlProblem[]): YamlProblem[] {
   const told = quote < 0 ? problems : [...problems.slice(0, quote).filter(isBefore(problems[quote])), problems[quote]]
   const disturbing = told.findIndex(one => one && DISTURBING.includes(one.kind))
   return told.flatMap((one, index) => (one && (one.kind !== 'indent' || index <= disturbing) ? [one] : []))
+}
+
+/** Two records without a dash between them have all their keys in common: the second name, "id", tells it. */
+function withoutSameRecord(root: Node | null, problems: readonly YamlProblem[]): YamlProblem[] {
+  const twice = problems.filter(one => one.kind === 'duplicate-key')
+  if (twice.length < 2) return [...problems]
+  const follow = new Set<YamlProblem>()
+  visit(root, {
+    Map: (_, map) => {
+      const own = map.items.flatMap(({ key }) => (isScalar(key) ? [{ name: key.value, at: key.range?.[0] }] : []))
+      const here = twice.filter(one => own.some(({ at }) => at === one.offset))
+      const named = here.some(one => own.some(({ name, at }) => at === one.offset && name === 'id'))
+      for (const one of named ? here : [])
+        if (own.some(({ name, at }) => at === one.offset && name !== 'id')) follow.add(one)
+    }
+  })
+  return problems.filter(one => !follow.has(one))
 }
 
 const isBefore =
@@ -83,6 +111,9 @@ function problemOf(text: string, root: Node | null, error: YamlFailure): YamlPro
   const lineStart = text.lastIndexOf('\n', start - 1) + 1
   const tab = /^ *\t/u.exec(line)
   const odd = tab ?? ODD_SPACE.exec(line)
+  const known = knownSlip(lineAround(text, start), kind)
+  if (known)
+    return { kind: known, offset: start, length: Math.max(1, end - start), parser: error.message, sound: false }
   if (odd) {
     const offset = lineStart + odd.index + odd[0].length - 1
     return { kind: tab ? 'tab' : 'odd-space', offset, length: 1, parser: error.message, sound: false }
@@ -96,6 +127,13 @@ function problemOf(text: string, root: Node | null, error: YamlFailure): YamlPro
     parser: error.message,
     sound: kind === 'duplicate-key' || kind === 'tag'
   }
+}
+
+/** A value in the quotes of a word processor, a question mark for what nobody knows yet, a table that was pasted. */
+function knownSlip(line: string, kind: YamlProblem['kind']): YamlKind | undefined {
+  if (/^\s*\|.*\|\s*$|\S\t+\S.*\t+\S/u.test(line) && kind === 'colon-missing') return 'table'
+  if (/[:,[{]\s+\?\s*(?:$|[,}\]])/u.test(line)) return 'question-mark'
+  return /[:,[{]\s*[“”„«‘’]/u.test(line) && !['duplicate-key', 'tab'].includes(kind) ? 'curly-quotes' : undefined
 }
 
 function kindOf(text: string, { code, message, pos }: YamlFailure): YamlProblem['kind'] {
