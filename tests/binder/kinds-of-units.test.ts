@@ -147,6 +147,10 @@ describe('each kind of unit has a demo controller, and binder and box page tell 
     expect(row.section('record-drawings')).toContain('"Controllers MR-01 … MR-16 (16)"')
   })
 
+  it('a wire whose way is not written down is told of as that, not by its zone alone', () => {
+    expect(coast.section('as-installed')).toContain('P9, planting bed; P10, P11: not on file')
+  })
+
   it('a delay says what it is for, and that it is no fault', () => {
     expect(depot.section('controllers')).toContain('the well recovers')
     expect(coast.page('MS1')).toContain('M1 waits 20 s between stations: slow valves, which take 15 s to close.')

@@ -4,6 +4,7 @@ import { groupBy } from '../../base/collections.ts'
 import type { Installation } from '../../model/closeout.ts'
 import type { Block, Section, Value } from '../blocks.ts'
 import type { PageContext } from '../context.ts'
+import { rangeOf } from '../range.ts'
 import { computed, notSupplied, orNotSupplied, stated } from '../values.ts'
 import { showStated } from '../../units/show.ts'
 
@@ -47,7 +48,10 @@ function things(context: PageContext): Row[] {
   const masters = masterValvesOf(site.controllers, words)
   const { designPressure } = site.closeout?.installation ?? {}
   const splices = site.stations.flatMap(({ zone, splices }) => splices.map(one => named([zone, one.box, one.where])))
-  const paths = site.stations.flatMap(({ zone, wire }) => [...new Set(wire.map(one => named([zone, one.under])))])
+  const paths = site.stations.flatMap(({ zone, wire }) => [
+    ...new Set(wire.flatMap(one => (one.under ? [named([zone, one.under])] : [])))
+  ])
+  const pathless = site.stations.flatMap(({ zone, wire }) => (wire.some(one => !one.under) ? [zone] : []))
   return [
     { label: w.source, value: joined(site.supplies.map(one => named([one.id, one.kind, one.meter]))) },
     { label: w.shutOff, value: joined(site.supplies.map(one => one.shutOff)) },
@@ -77,7 +81,11 @@ function things(context: PageContext): Row[] {
             ? stated(w.none)
             : notSupplied(words)
     },
-    { label: w.paths, value: joined(paths) },
+    {
+      label: w.paths,
+      value:
+        paths.length > 0 ? joined([...paths, pathless.length > 0 ? w.pathless(rangeOf(pathless)) : '']) : joined([])
+    },
     { label: w.controllers, value: joined(site.controllers.map(one => named([one.id, one.box, one.where]))) },
     {
       label: w.sensors,

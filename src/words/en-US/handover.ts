@@ -43,6 +43,7 @@ export const handoverWords = {
     valves: 'Valves',
     splices: 'Splices',
     paths: 'Wire paths',
+    pathless: (zones: string) => `${zones}: not on file`,
     controllers: 'Controllers',
     sensors: 'Sensors',
     mains: 'Main line',

@@ -43,6 +43,7 @@ export const handoverWords = {
     valves: 'Válvulas',
     splices: 'Empalmes',
     paths: 'Trazado de los cables',
+    pathless: (zones: string) => `${zones}: sin anotar`,
     controllers: 'Programadores',
     sensors: 'Sensores',
     mains: 'Tubería general',
