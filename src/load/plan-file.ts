@@ -58,6 +58,7 @@ export function readPlanFile(front: FrontMatter, raw: RawSite | undefined, files
   const bytes = new TextEncoder().encode(lines.text).length
   if (bytes > MOST_BYTES) return { faults: [fault([], { kind: 'large', bytes, most: MOST_BYTES }, 0)] }
   const parsed = parsedJson(lines.text)
+  if (lines.text.trim() === '') return { faults: [fault([], { kind: 'empty' }, 0)] }
   if ('offset' in parsed) return { faults: [fault([], { kind: 'json' }, parsed.offset)] }
   const { type, features, crs } = parsed.whole
   if (type !== 'FeatureCollection' || !Array.isArray(features))

@@ -4,6 +4,9 @@ import { TAG_STATES } from '../model/fleet.ts'
 import type { RegisteredTag, TagState } from '../model/fleet.ts'
 import { parseDate } from '../units/date.ts'
 import { fatalFault, mildFault, sortFaults } from './faults/fault.ts'
+import { csvRows } from './csv.ts'
+import { mergeMarks } from './fences.ts'
+import { dateWrong } from './improve/date.ts'
 import { nearest } from './improve/nearest.ts'
 import { linesOfData, placeOfLine } from './lines.ts'
 import type { Lines } from './lines.ts'
@@ -32,16 +35,25 @@ export function loadRegister(source: SourceText): LoadedRegister {
     const details = { kind: 'empty', columns: [...REGISTER_COLUMNS] }
     return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, 1), details)] }
   }
+  const marks = mergeMarks(lines.text)
+  if (marks[0] !== undefined) {
+    const details = { kind: 'merge', lines: marks.map(String) }
+    return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, marks[0]), details)] }
+  }
   const { head, rows } = rowsOf(lines.text)
   const missing = REGISTER_COLUMNS.filter(column => !head.includes(column))
   if (missing.length > 0) {
-    const details = { kind: 'columns', missing, columns: [...REGISTER_COLUMNS] }
+    const details = {
+      kind: head.some(cell => isTag(cell.toUpperCase())) ? 'no-head' : 'columns',
+      missing,
+      columns: [...REGISTER_COLUMNS]
+    }
     return { tags: [], faults: [fatalFault('file/register', '', placeOfLine(lines, 1), details)] }
   }
   const faults: Fault[] = []
   const tags = new Map<string, RegisteredTag>()
-  for (const { row, line } of rows) {
-    const fault = rowFault(lines, row, line) ?? sameTag(lines, tags.get(row.tag), row, line)
+  for (const { row, line, brokenQuotes } of rows) {
+    const fault = rowFault(lines, row, line, brokenQuotes) ?? sameTag(lines, tags.get(row.tag), row, line)
     if (fault) faults.push(fault)
     else tags.set(row.tag, registered(source.file, row, line))
   }
@@ -56,26 +68,16 @@ export function writeRegister(tags: readonly Omit<RegisteredTag, 'at'>[]): strin
 
 interface Rows {
   readonly head: readonly string[]
-  readonly rows: readonly { readonly row: Row; readonly line: number }[]
+  readonly rows: readonly { readonly row: Row; readonly line: number; readonly brokenQuotes: boolean }[]
 }
 
-/** Spreadsheets write commas, semicolons or tabs, and quote cells that hold line ends; each row knows the line it starts on. */
 function rowsOf(text: string): Rows {
-  const parsed: { cells: readonly string[]; line: number }[] = []
-  let start = 0
-  let line = 1
-  Papa.parse<string[]>(text, {
-    delimitersToGuess: [',', ';', '\t'],
-    step: ({ data, meta }) => {
-      parsed.push({ cells: data, line })
-      line += text.slice(start, meta.cursor).split('\n').length - 1
-      start = meta.cursor
-    }
-  })
-  const [first, ...others] = parsed
+  const [first, ...others] = csvRows(text).filter(({ cells }) => cells.some(cell => cell.trim() !== ''))
   const head = (first?.cells ?? []).map(cell => cell.trim().toLowerCase())
-  const filled = others.filter(({ cells }) => cells.some(cell => cell.trim() !== ''))
-  return { head, rows: filled.map(({ cells, line: at }) => ({ row: rowOf(head, cells), line: at })) }
+  return {
+    head,
+    rows: others.map(({ cells, line, brokenQuotes }) => ({ row: rowOf(head, cells), line, brokenQuotes }))
+  }
 }
 
 function rowOf(head: readonly string[], cells: readonly string[]): Row {
@@ -84,7 +86,7 @@ function rowOf(head: readonly string[], cells: readonly string[]): Row {
     tag: cell('tag'),
     site: cell('site'),
     box: cell('box'),
-    state: cell('state'),
+    state: cell('state').toLowerCase(),
     issued: cell('issued'),
     now: cell('now')
   }
@@ -95,17 +97,20 @@ function plainCell(cell: string): string {
   return cell.trim().replace(/^'(?=[=+\-@\t\r])/u, '')
 }
 
-function rowFault(lines: Lines, row: Row, line: number): Fault | undefined {
+function rowFault(lines: Lines, row: Row, line: number, brokenQuotes: boolean): Fault | undefined {
   const fault = (kind: string, details: Fault['details'] = {}) =>
     mildFault('file/register', row.box, placeOfLine(lines, line), { kind, tag: row.tag, ...details })
+  if (brokenQuotes) return fault('quotes')
   const blank = (['tag', 'site', 'box', 'state'] as const).find(column => row[column] === '')
   if (blank) return fault('blank', { column: blank })
-  if (!isTag(row.tag)) return fault('tag')
+  const large = row.tag.toUpperCase()
+  if (!isTag(row.tag)) return fault('tag', isTag(large) ? { nearest: large } : {})
   if (!isState(row.state)) {
     const near = nearest(row.state, TAG_STATES)
     return fault('state', { state: row.state, known: TAG_STATES, ...(near === undefined ? {} : { nearest: near }) })
   }
-  if (row.issued !== '' && !parseDate(row.issued)) return fault('date', { issued: row.issued })
+  if (row.issued !== '' && !parseDate(row.issued))
+    return fault('date', { issued: row.issued, candidates: dateWrong(row.issued).details['candidates'] ?? [] })
   return row.state === 'replaced' && !isTag(row.now) ? fault('now', { now: row.now }) : undefined
 }
 

@@ -60,7 +60,8 @@ describe('the register', () => {
   it('may hold no tag, and is asked for its columns where they are not there', () => {
     expect(load(HEAD)).toEqual({ tags: [], faults: [] })
     expect(load('\n').faults.map(fault => fault.details['kind'])).toEqual(['empty'])
-    expect(load('7KQ3F9X,quay,VB1\n').faults.map(fault => fault.details['kind'])).toEqual(['columns'])
+    expect(load('Tags of 2026,,\n').faults.map(fault => fault.details['kind'])).toEqual(['columns'])
+    expect(load('7kq3f9x,quay,VB1\n').faults.map(fault => fault.details['kind'])).toEqual(['no-head'])
   })
 
   it('is written so that no spreadsheet runs a cell, and is read back as it was', () => {

@@ -59,6 +59,8 @@ function orThere(fault: Fault): string {
 function otherwise(fault: Fault): string {
   const [name, kind] = [detail(fault, 'name'), detail(fault, 'kind')]
   const list = LISTS[kind]
+  if (kind === 'drawing')
+    return `Put ${name} beside site.md, or correct the name. Only GeoJSON is read, in a file with the ending geojson.`
   if (list === undefined) return `Put the file at sites/${name}, or correct the path.`
   const known = [...new Set(details(fault, 'known'))]
   const there = known.length === 0 ? '' : ` There ${known.length === 1 ? 'is' : 'are'} ${shortList(known, 'and')}.`

@@ -35,6 +35,10 @@ const WORDS: Readonly<Record<string, Said>> = {
     message: 'The file is not whole JSON from here on.',
     fix: 'Export it again, or close what is open here.'
   }),
+  empty: () => ({
+    message: 'The file is empty.',
+    fix: 'Export it again, or take "file:" out of the drawing.'
+  }),
   'no-collection': () => ({
     message: 'The file is not a GeoJSON FeatureCollection.',
     fix: 'Export the lines as GeoJSON, RFC 7946.'

@@ -1,6 +1,6 @@
 import type { Fault } from '../../load/loaded.ts'
 import type { FileCheck } from '../check.ts'
-import { detail, details, listed } from './say.ts'
+import { detail, details, listed, shortList } from './say.ts'
 import { unreadable } from './unreadable.ts'
 
 export const fileRegister: FileCheck = {
@@ -29,13 +29,28 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
     message: `The register has no column ${listed(details(fault, 'missing'), 'or')}.`,
     fix: `Make the first line "${details(fault, 'columns').join(',')}".`
   }),
+  'no-head': fault => ({
+    message: 'The first line of the register is a tag; the names of the columns should stand above it.',
+    fix: `Put the line "${details(fault, 'columns').join(',')}" in front of it.`
+  }),
+  merge: fault => ({
+    message: `Two versions of the register were joined, and the marks between them still stand on ${details(fault, 'lines').length === 1 ? 'line' : 'lines'} ${shortList(details(fault, 'lines'), 'and')}.`,
+    fix: 'Keep every tag of both versions, once; then take out the lines that start with <<<<<<<, ======= and >>>>>>>.'
+  }),
+  quotes: () => ({
+    message: 'A quotation mark opens in this line and is closed nowhere, so what follows it is not read.',
+    fix: 'Take the mark out, or close it behind its cell.'
+  }),
   blank: fault => ({
     message: `The column ${detail(fault, 'column')} is blank in the line of the tag ${detail(fault, 'tag') || 'that is missing'}.`,
     fix: `Fill in ${detail(fault, 'column')}.`
   }),
   tag: fault => ({
     message: `${detail(fault, 'tag')} is not a tag.`,
-    fix: 'Copy it again from the label or from the site file.'
+    fix:
+      detail(fault, 'nearest') === ''
+        ? 'Copy it again from the label or from the site file.'
+        : `Write ${detail(fault, 'nearest')}, in capitals.`
   }),
   state: fault => ({
     message: `${detail(fault, 'tag')}: "${detail(fault, 'state')}" is not a state of a tag.`,
@@ -43,7 +58,7 @@ const WORDS: Readonly<Record<string, (fault: Fault) => { readonly message: strin
   }),
   date: fault => ({
     message: `${detail(fault, 'tag')}: "${detail(fault, 'issued')}" is not a day written year-month-day.`,
-    fix: 'Write it as 2026-05-04.'
+    fix: `Write ${listed(details(fault, 'candidates'), 'or') || 'it as 2026-05-04'}.`
   }),
   now: fault => ({
     message: `${detail(fault, 'tag')} is replaced, and no tag stands in its place.`,

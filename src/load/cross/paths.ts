@@ -1,3 +1,4 @@
+import { distance } from 'fastest-levenshtein'
 import type { Fault, SourceText } from '../loaded.ts'
 import { corrected } from '../faults/corrected.ts'
 import { mildFault } from '../faults/fault.ts'
@@ -47,8 +48,13 @@ export function missingFiles(front: FrontMatter, shared: readonly SourceText[]):
     })
 }
 
+const SLIPS = 2
+
 /** The path that was meant: the same file elsewhere, or a few slips away. */
 function nearestPath(written: string, known: readonly string[]): string | undefined {
   const file = (path: string) => path.slice(path.lastIndexOf('/') + 1)
-  return known.find(path => file(path) === file(written)) ?? nearest(written, known)
+  const plain = written.replaceAll('\\', '/')
+  const near = known.find(path => file(path) === file(plain)) ?? nearest(plain, known)
+  // "one-station" is not a slip of "four-station": what is proposed must be the same thing.
+  return near !== undefined && distance(file(near), file(plain)) <= SLIPS ? near : undefined
 }
