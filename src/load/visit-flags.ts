@@ -97,7 +97,9 @@ function volts(parts: readonly string[]): Record<string, string> {
 function changedSet(written: string, on: string, { setOf }: FlagGround): object | undefined {
   const said = named(written)
   if (!said) return undefined
-  const [whole] = said.parts.filter(part => !VOLTS.test(part))
+  const [whole, ...more] = said.parts.filter(part => !VOLTS.test(part))
+  // What is not understood is told of, not left out of the record.
+  if (more.length > 0) return undefined
   const [, count, kind] = /^(?:(\d+)\s*[x×]\s*)?(.+)$/u.exec(whole ?? '') ?? []
   const before = setOf(said.name)
   const now = kind === undefined ? before : { kind, count: Number(count ?? before?.count ?? 1) }
@@ -107,7 +109,8 @@ function changedSet(written: string, on: string, { setOf }: FlagGround): object 
 function measuredSet(written: string): object | undefined {
   const said = named(written)
   const measured = volts(said?.parts ?? [])
-  return said && Object.keys(measured).length > 0 ? { controller: said.name, ...measured } : undefined
+  const isAll = Object.keys(measured).length === said?.parts.length
+  return said && isAll && said.parts.length > 0 ? { controller: said.name, ...measured } : undefined
 }
 
 /** Which reading an amount is, where nothing says so: ohms are those of the loop, as a meter shows them at the controller. */
@@ -147,8 +150,8 @@ function program(written: string): object | undefined {
 
 function test(written: string): object | undefined {
   const said = named(written)
-  const [result = '', by = ''] = said?.parts ?? []
-  if (!said || !/^(?:passed|failed)$/iu.test(result)) return undefined
+  const [result = '', by = '', ...more] = said?.parts ?? []
+  if (!said || more.length > 0 || !/^(?:passed|failed)$/iu.test(result)) return undefined
   const tester = by.replace(/^(?:tester|by)\s+/iu, '')
   return { supply: said.name, passed: /^p/iu.test(result) ? 'yes' : 'no', ...(tester ? { tester } : {}) }
 }

@@ -90,6 +90,13 @@ describe('a visit from flags', () => {
     })
   })
 
+  it('drops no part of a flag that it does not understand: the flag is told of', () => {
+    const volts = 'K1=rest 9.4 V, load 8.9 V'
+    expect(data({ volts: [volts] })).toMatchObject([{ flag: 'volts', written: volts }])
+    expect(data({ battery: ['K1=9 V alkaline, lithium'] })).toMatchObject([{ flag: 'battery' }])
+    expect(data({ test: ['S1=passed, by J. Sample, at noon'] })).toMatchObject([{ flag: 'test' }])
+  })
+
   it('tells of every flag that cannot be read, each with a pattern, and gives nothing', () => {
     const troubles = data({ reading: ['K1/1=44', '=4 ohm'], test: ['S1'], program: ['K1=A at 60 %'], volts: ['K1'] })
     expect(troubles).toHaveLength(5)
