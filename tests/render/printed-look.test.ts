@@ -1,13 +1,17 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Binder } from '../../src/binder/blocks.ts'
 import type { LabelSheet } from '../../src/binder/pages.ts'
 import type { OpenBrowser } from '../../src/render/browser.ts'
+import { knownPdfFile } from '../../src/render/pdf-file.ts'
+import { printPage } from '../../src/render/pdf-page.ts'
 import { printPdf } from '../../src/render/pdf.ts'
 import { readPdf } from '../../src/render/pdf-read.ts'
+import { unpacked } from '../../src/render/pdf-streams.ts'
 import { date } from '../../src/units/date.ts'
 import { BINDER_METRIC } from '../look/binder-metric.ts'
 import { BINDER_US } from '../look/binder-us.ts'
@@ -15,6 +19,11 @@ import { renderPage } from '../look/render-all.ts'
 import { LABELS_METRIC, LABELS_US } from '../look/sheets.ts'
 import { byZxing, photocopy, picturesOf } from '../support/read-codes.ts'
 import { aBrowser } from './pdf-fixture.ts'
+
+/** What elements of a page have; their own types are not known here. */
+interface Styled {
+  readonly style: { marginLeft: string }
+}
 
 let opened: OpenBrowser
 let folder = ''
@@ -155,5 +164,25 @@ describe('printed binders', () => {
     const turned = pdf.sizes.flatMap(([width, height], index) => (width > height ? [index + 1] : []))
     expect(turned).toContain(pdf.destinations.get('wires'))
     expect(turned).toContain(pdf.destinations.get('schedule'))
+  })
+
+  it('put each letter at one height, whether the browser has come to keep a box of its own for what it stands in or not', async () => {
+    writeFileSync(join(folder, 'page.html'), renderPage('pages/binder.njk', BINDER_METRIC))
+    const heights = async (boxed: string): Promise<string[]> => {
+      const page = await opened.browser.newPage()
+      await page.goto(pathToFileURL(join(folder, 'page.html')).href)
+      // The least margin that counts makes it keep one.
+      await page.$$eval(boxed, all => {
+        for (const one of all) (one as typeof one & Styled).style.marginLeft = '0.017px'
+      })
+      const file = knownPdfFile(await printPage(page, [595.28, 841.89]))
+      await page.close()
+      return [...file.objects.values()].flatMap(object =>
+        [...(unpacked(object)?.toString('latin1') ?? '').matchAll(/^1 0 0 -1 \S+ (\S+) Tm$/gmu)].map(([, y]) => y ?? '')
+      )
+    }
+    const free = await heights('sup.none')
+    expect(free.length).toBeGreaterThan(1000)
+    expect(await heights('sup, i, b, code, em, strong, a, span')).toEqual(free)
   })
 })

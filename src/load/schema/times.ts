@@ -99,5 +99,6 @@ export function runTime(does: string, example: string): z.ZodType<RunTime> {
 function inPlace(text: string, problem: QuantityProblem, value: string): string {
   if (problem.kind === 'decimal-comma') return text.replace(/(\d),(\d)/gu, '$1.$2')
   if (problem.kind !== 'unit-missing') return value
-  return text.replace(new RegExp(`${problem.number}(?=$|,?\\s+soak)`, 'u'), value)
+  const number = problem.number.replace(/[.+]/gu, String.raw`\$&`)
+  return text.replace(new RegExp(`${number}(?=$|,?\\s+soak)`, 'u'), value)
 }
