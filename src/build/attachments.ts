@@ -6,27 +6,39 @@ import type { AttachedFile } from '../binder/attachments.ts'
 import type { Fault, LoadedSite } from '../load/loaded.ts'
 import type { Site } from '../model/site.ts'
 import type { OutputFile } from './output-stage.ts'
+import { isPdfAt, isPictureAt } from './picture-kind.ts'
 import { readyPicture } from './picture.ts'
 import type { SiteSources } from './read-fleet.ts'
 
-/** Files that the closeout names and that are not beside the site file. */
-export function attachmentFaults(loaded: LoadedSite, { closeout }: Site, { folder, others }: SiteSources): Fault[] {
+/**
+ * Files that the closeout names and that are not beside the site file, or cannot be bound in. `isReadable` looks into a file by its path.
+ */
+export function attachmentFaults(
+  loaded: LoadedSite,
+  { closeout }: Site,
+  { folder, others }: SiteSources,
+  isReadable: (path: string) => boolean = isReadableAt
+): Fault[] {
   if (!closeout) return []
   const { recordDrawings, tests, training, signOffs } = closeout
-  return [...recordDrawings, ...tests, ...training, ...signOffs].flatMap(({ file, at }) =>
-    file === undefined || others.includes(file)
-      ? []
-      : [
-          {
-            code: 'closeout/attachment-not-there',
-            subject: file,
-            place: loaded.locate({ file: at.file, path: [...at.path, 'file'] }),
-            details: { file, folder },
-            fatal: false
-          }
-        ]
-  )
+  return [...recordDrawings, ...tests, ...training, ...signOffs].flatMap(({ file, at }) => {
+    if (file === undefined) return []
+    const fault = (code: string): Fault[] => [
+      {
+        code,
+        subject: file,
+        place: loaded.locate({ file: at.file, path: [...at.path, 'file'] }),
+        details: { file, folder },
+        fatal: false
+      }
+    ]
+    if (!others.includes(file)) return fault('closeout/attachment-not-there')
+    return isReadable(join(folder, file)) ? [] : fault('closeout/attachment-not-readable')
+  })
 }
+
+/** By its first bytes: a check of many sites reads no more. */
+const isReadableAt = (path: string): boolean => (/\.pdf$/iu.test(path) ? isPdfAt(path) : isPictureAt(path))
 
 /** What is bound in, by name; a file that cannot be read is left out, and the binder says so at its place. */
 export async function readAttachments(site: Site, sources: SiteSources): Promise<ReadonlyMap<string, AttachedFile>> {

@@ -15,16 +15,28 @@ export function pictureKind(bytes: Uint8Array): PictureKind | undefined {
 
 /** False for a file that is there and is no picture; what cannot be read is told of elsewhere. */
 export function isPictureAt(path: string): boolean {
-  const bytes = new Uint8Array(HEAD_BYTES)
+  const head = headAt(path, HEAD_BYTES)
+  return !head || pictureKind(head) !== undefined
+}
+
+/** As far as readers look for the mark of a PDF. ISO 32000-1:2008, annex H, note 13. */
+const PDF_HEAD_BYTES = 1024
+
+/** False for a file that is there and is no PDF. */
+export function isPdfAt(path: string): boolean {
+  return headAt(path, PDF_HEAD_BYTES)?.includes('%PDF-') ?? true
+}
+
+function headAt(path: string, count: number): Buffer | undefined {
+  const bytes = Buffer.alloc(count)
   try {
     const file = openSync(path, 'r')
     try {
-      readSync(file, bytes, 0, HEAD_BYTES, 0)
+      return bytes.subarray(0, readSync(file, bytes, 0, count, 0))
     } finally {
       closeSync(file)
     }
   } catch {
-    return true
+    return undefined
   }
-  return pictureKind(bytes) !== undefined
 }

@@ -6,6 +6,7 @@ import { lockWithoutKey } from './box/lock-without-key.ts'
 import { mountingAgainstSheet } from './box/mounting-against-sheet.ts'
 import { noPhoto } from './box/no-photo.ts'
 import { noTies } from './box/no-ties.ts'
+import { attachmentNotReadable } from './closeout/attachment-not-readable.ts'
 import { attachmentNotThere } from './closeout/attachment-not-there.ts'
 import { photoNotAPicture } from './box/photo-not-a-picture.ts'
 import { photoNotThere } from './box/photo-not-there.ts'
@@ -142,6 +143,7 @@ export const CHECKS: readonly Check[] = [
   noTies,
   photoNotAPicture,
   photoNotThere,
+  attachmentNotReadable,
   attachmentNotThere,
   backflowRegister,
   closeoutContacts,

@@ -49,12 +49,14 @@ const WORKED_PLANS: readonly Named[] = [
   { name: 'swapped.geojson', keys: curb([54.97, -1.61], [54.97, -1.6098]) }
 ]
 
-/** Pictures that lie in the folder of the base site. */
+/** Pictures and sheets that lie in the folder of the base site. */
 const OTHERS = [
   'photos/vb1-open.jpg',
   'photos/vb2-open.jpg',
   'photos/vb1-open.heic',
   'record-drawing.pdf',
+  'scan.jpg',
+  'cut-off.pdf',
   'reports/pressure.pdf'
 ]
 
@@ -173,7 +175,7 @@ function filesOf(loaded: LoadedSite, more: readonly string[] = []): Fault[] {
   }
   return [
     ...photoFaults(loaded, loaded.site, sources, path => !path.endsWith('.heic')),
-    ...attachmentFaults(loaded, loaded.site, sources),
+    ...attachmentFaults(loaded, loaded.site, sources, path => !/scan\.jpg$|cut-off\.pdf$/u.test(path)),
     ...unreadTextFaults(sources)
   ]
 }
