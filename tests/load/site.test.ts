@@ -254,6 +254,21 @@ describe('shared files', () => {
     expect(site?.company?.name).toBe('Plain Gardens')
   })
 
+  it.each([
+    ['HTTPS://EXAMPLE.ORG', []],
+    ['https://tags.example.org:8443/', []],
+    ['http://192.0.2.7/WATER', []],
+    ['www.example.org', ['file/not-understood', 'public-address: "https://www.example.org"']],
+    ['https://example.org/water', ['file/not-understood', 'public-address: "https://example.org/WATER"']],
+    ['https://example.org/?b=', ['file/not-understood', undefined]],
+    ['https://example org', ['file/not-understood', undefined]],
+    ['ftp://example.org', ['file/not-understood', undefined]]
+  ])('take %s for the address that codes lead to, or tell of it before a label is printed', (address, expected) => {
+    const text = `---\nname: Plain Gardens\npublic-address: ${address}\n---\n`
+    const { faults } = loadSite(baseSite('', { shared: [{ file: 'sites/_shared/company.md', text }] }))
+    expect(faults.flatMap(({ code, details }) => [code, details['corrected']])).toEqual(expected)
+  })
+
   it('with a fault stop each site that needs them, and no other', () => {
     const broken = { file: 'sites/_shared/climates/north.md', text: '---\nreference-et: { Jul: 118 }\n---\n' }
     expect(codes(baseSite('climate: _shared/climates/north.md\n', { shared: [broken] }))).toEqual(['file/unit-missing'])

@@ -14,7 +14,10 @@ interface Covered {
 /** What a tool can check at closeout, and which code, or which test, does. */
 const TABLE: Readonly<Record<string, Covered>> = {
   'D-01': { what: 'contacts, installer license', codes: ['closeout/contacts'] },
-  'D-02': { what: 'record drawing file', codes: ['closeout/record-drawing', 'closeout/attachment-not-there'] },
+  'D-02': {
+    what: 'record drawing file',
+    codes: ['closeout/record-drawing', 'closeout/attachment-not-there', 'closeout/attachment-not-readable']
+  },
   'D-03': { what: 'places of all, filters too, and two ties', codes: ['closeout/no-location', 'box/no-ties'] },
   'D-04': {
     what: 'ids are unique, and none is left out',

@@ -5,7 +5,7 @@ import { optional } from './field.ts'
 import { given, made } from './made.ts'
 import { quantity } from './quantities.ts'
 import { record } from './record.ts'
-import { phone, text } from './texts.ts'
+import { codedAddress, phone, text } from './texts.ts'
 
 /** The front matter of _shared/company.md. */
 export const company = record(
@@ -14,7 +14,7 @@ export const company = record(
   {
     name: text('Name of the firm.', 'Example Landscapes'),
     'public-address': optional(
-      text('Where dist/public is hosted; the printed codes point at it.', '"HTTPS://EXAMPLE.ORG"')
+      codedAddress('Where dist/public is hosted; the printed codes point at it.', '"HTTPS://EXAMPLE.ORG"')
     ),
     phone: optional(phone('Public number.', '"01632 960200"')),
     email: optional(text('Public address.', 'office@example.org')),
