@@ -25,7 +25,7 @@ describe('what a browser packed', () => {
       .update(packed(Buffer.from(CONTENT, 'latin1')))
       .digest('hex')
     // What it gave first. Another packer, or another version of it, gives every binder other bytes: that has to be a wish.
-    expect(hash.slice(0, 16)).toBe('0dcf5a6b88d83bba')
+    expect(hash.slice(0, 16)).toBe('041a3f213a41cf72')
   })
 
   it.each([
