@@ -66,10 +66,6 @@ export function pattern(does: string, example: string, form: RegExp, expected: s
 const CAPITALS =
   'an address in capitals behind the host: the codes are printed so, and the folder of the host has to be named alike'
 
-/** A host, with a port, and a path in capitals where there is one: RFC 3986, 3.2.2 and 3.3. */
-const CODED_ADDRESS =
-  /^https?:\/\/(?:[a-z\d](?:[a-z\d-]*[a-z\d])?\.)*[a-z\d](?:[a-z\d-]*[a-z\d])?(?::\d{1,5})?(\/[^\s?#]*)?$/iu
-
 /**
  * The address that printed codes lead to. They are set in capitals throughout, which is the same host and, on most servers, another path; and
  * without http a phone shows words and opens nothing.
@@ -77,16 +73,26 @@ const CODED_ADDRESS =
 export function codedAddress(does: string, example: string): z.ZodType<string> {
   return field({ does, example }, { type: 'string', format: 'uri' }, value => {
     const written = String(value).trim()
-    const [found, path = ''] = CODED_ADDRESS.exec(written) ?? []
-    if (found === undefined) {
+    const path = pathBehindHost(written)
+    if (path === undefined) {
       const whole = `https://${written}`
       const expected = 'an address that a phone opens: https:// and the host'
-      return wrong('file/not-understood', { expected, example }, CODED_ADDRESS.test(whole) ? `"${whole}"` : undefined)
+      const isHost = pathBehindHost(whole) === ''
+      return wrong('file/not-understood', { expected, example }, isHost ? `"${whole}"` : undefined)
     }
     if (path === path.toUpperCase()) return taken(written)
     const inCapitals = written.slice(0, written.length - path.length) + path.toUpperCase()
     return wrong('file/not-understood', { expected: CAPITALS, example }, `"${inCapitals}"`)
   })
+}
+
+/** What stands behind the host and its port, as it is written; undefined where it is no address of a host in plain letters, or asks for more. */
+function pathBehindHost(written: string): string | undefined {
+  if (!URL.canParse(written)) return undefined
+  const { origin, search, hash } = new URL(written)
+  const isPlain = /^https?:\/\//iu.test(written) && written.toLowerCase().startsWith(origin) && search + hash === ''
+  const slash = written.indexOf('/', origin.indexOf('//') + 2)
+  return isPlain ? written.slice(slash < 0 ? written.length : slash) : undefined
 }
 
 /** A file that is bound into the binder: a PDF or a picture beside the site file or in a folder below. No dots lead elsewhere. */
